@@ -1,0 +1,4 @@
+import type { Source } from './source.ts';
+
+/** Sources of the threads chapter. */
+export const threads = {} as const satisfies Record<string, Source>;
