@@ -1,0 +1,41 @@
+/** What the duty stage answers. */
+import type { Finding } from '../finding.ts';
+import type { SourceKey } from '../sources/register.ts';
+import type { Mm } from '../units/quantities.ts';
+
+/** A fit between the new part and a mate. */
+export interface FitCheck {
+  readonly mate: string;
+  readonly dimension: string;
+  readonly kind: 'clearance' | 'transition' | 'interference';
+  /** Negative is interference. */
+  readonly least: Mm;
+  readonly most: Mm;
+  readonly says: string;
+}
+
+/** One figure of a duty check, over the whole tolerance range. */
+export interface DutyFigure {
+  readonly what: string;
+  readonly unit: string;
+  readonly low: number;
+  readonly typical: number;
+  readonly high: number;
+  readonly limit?: { readonly least?: number | undefined; readonly most?: number | undefined; readonly source: SourceKey } | undefined;
+  readonly verdict: 'good' | 'marginal' | 'bad' | 'not judged';
+}
+
+export interface DutyCheck {
+  readonly id: string;
+  readonly title: string;
+  readonly kind: 'seal' | 'bond' | 'pair' | 'thread';
+  readonly figures: readonly DutyFigure[];
+  readonly notes: readonly string[];
+  readonly sources: readonly SourceKey[];
+}
+
+export interface DutyResult {
+  readonly fits: readonly FitCheck[];
+  readonly checks: readonly DutyCheck[];
+  readonly findings: readonly Finding[];
+}

@@ -1,0 +1,74 @@
+/**
+ * What was measured: specimens, mates, gauges and readings.
+ */
+import { z } from 'zod';
+import { idField, lengthField, numberField, textField } from '../units/fields.ts';
+import type { LengthUnit } from '../units/length.ts';
+
+export const gaugeKinds = [
+  'outside micrometer',
+  'inside micrometer',
+  'three-point bore gauge',
+  'calliper',
+  'depth gauge',
+  'height gauge',
+  'dial indicator',
+  'telescopic gauge and micrometer',
+  'pin gauges',
+  'thread pitch gauge',
+  'wires and micrometer',
+  'radius gauges',
+  'rule',
+] as const;
+
+export const conditions = ['protected', 'worn', 'unsure', 'damaged', 'corroded', 'plated'] as const;
+
+/** A gauge on the bench. */
+export function gaugeSchema(unit: LengthUnit) {
+  return z.strictObject({
+    id: idField,
+    name: textField('what it is called', 80),
+    kind: z.enum(gaugeKinds),
+    resolution: lengthField(unit, 'smallest step that is read').optional(),
+    permissibleError: lengthField(unit, 'largest permissible error, from its standard or certificate').optional(),
+    from: lengthField(unit, 'smallest size it takes', { zero: true }).optional(),
+    to: lengthField(unit, 'largest size it takes').optional(),
+    zeroError: lengthField(unit, 'what it shows too much at a known size', { min: -5, zero: true, max: 5 }).optional(),
+  });
+}
+
+function readingSchema(unit: LengthUnit) {
+  return z.strictObject({
+    id: idField,
+    of: z.string().max(130).describe('dimension it is a reading of: guide.diameter'),
+    specimen: idField.describe('specimen or mate it was taken on').optional(),
+    value: lengthField(unit, 'what the gauge showed'),
+    gauge: idField.optional(),
+    along: lengthField(unit, "place along the part from the feature's left end", { zero: true }).optional(),
+    angle: numberField('place round the part', '°', 0, 360).optional(),
+    condition: z.enum(conditions).optional(),
+    temperature: numberField('temperature of the part', '°C', -20, 120).optional(),
+    note: textField('note', 500).optional(),
+  });
+}
+
+/** Evidence as written in a job. */
+export function evidenceSchema(unit: LengthUnit) {
+  return z.strictObject({
+    specimens: z
+      .array(z.strictObject({ id: idField, name: textField('which one', 120), note: textField('its state', 1000).optional() }))
+      .max(20)
+      .optional(),
+    readings: z.array(readingSchema(unit)).max(2000).optional(),
+  });
+}
+
+/** The part's inspection after it is made: the same kind of readings, on the new part. */
+export function inspectionSchema(unit: LengthUnit) {
+  return z.strictObject({ readings: z.array(readingSchema(unit)).max(2000).optional() });
+}
+
+export type Gauge = z.output<ReturnType<typeof gaugeSchema>>;
+export type Reading = z.output<ReturnType<typeof readingSchema>>;
+export type Evidence = z.output<ReturnType<typeof evidenceSchema>>;
+export type Inspection = z.output<ReturnType<typeof inspectionSchema>>;

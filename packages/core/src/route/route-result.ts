@@ -1,0 +1,101 @@
+/** What the route stage answers. */
+import type { Finding } from '../finding.ts';
+import type { Kilogram, Mm, MetrePerMinute, MmPerRev, MPa, Newton, Rpm, Second, Watt } from '../units/quantities.ts';
+import type { DialTable } from './dial-table.ts';
+
+export interface Stock {
+  readonly material: string;
+  readonly diameter: Mm;
+  /** Length to cut off the bar. */
+  readonly length: Mm;
+  readonly from: 'rack' | 'to buy';
+  readonly bar?: string | undefined;
+  readonly mass: Kilogram | undefined;
+  /** What the length is made of: part, facing, saw kerf, grip. */
+  readonly made: readonly { readonly what: string; readonly length: Mm }[];
+}
+
+/** Numbers of the hardest cut of an operation. */
+export interface CutNumbers {
+  readonly depth: Mm;
+  readonly feed: MmPerRev;
+  /** Fed by hand: the feed is what to aim for. */
+  readonly byHand: boolean;
+  readonly speed: Rpm;
+  readonly cuttingSpeed: MetrePerMinute;
+  readonly passes: number;
+  readonly cuttingForce: Newton;
+  readonly radialForce: Newton;
+  readonly power: Watt;
+  /** Share of what the drive gives at this speed. */
+  readonly powerShare: number;
+  /** How far the work gives way at the worst station, on diameter. */
+  readonly bending: Mm;
+  readonly specificForce: MPa;
+}
+
+export interface Operation {
+  readonly id: string;
+  readonly number: number;
+  readonly setup: string;
+  readonly kind:
+    | 'face'
+    | 'centre'
+    | 'drill'
+    | 'bore'
+    | 'rough turn'
+    | 'finish turn'
+    | 'turn cone'
+    | 'turn curve'
+    | 'groove'
+    | 'chamfer'
+    | 'thread'
+    | 'knurl'
+    | 'part off'
+    | 'polish'
+    | 'off the lathe';
+  /** `Rough the guide to Ø12.5`. */
+  readonly title: string;
+  readonly features: readonly string[];
+  readonly cutter?: string | undefined;
+  readonly cut?: CutNumbers | undefined;
+  /** Stretch of the part that is cut, from its left face. */
+  readonly from: Mm;
+  readonly to: Mm;
+  readonly time: { readonly low: Second; readonly likely: Second; readonly high: Second };
+  /** Why it stands here and is done like this. */
+  readonly why: readonly string[];
+  readonly cautions: readonly string[];
+  readonly tables: readonly string[];
+}
+
+export interface Setup {
+  readonly id: string;
+  readonly number: number;
+  readonly title: string;
+  readonly chuck: string;
+  /** Which end of the part stands out of the chuck. */
+  readonly endOut: 'left' | 'right';
+  readonly grip: { readonly diameter: Mm; readonly length: Mm; readonly on: string; readonly protected: boolean };
+  readonly tailstock: boolean;
+  /** From the jaw faces to the free end. */
+  readonly out: Mm;
+  /** Where the jaws hold, from the part's left face (stock beyond the part is negative or past its length). */
+  readonly gripFrom: Mm;
+  readonly gripTo: Mm;
+  /** Total run-out to dial in to, from the tightest feature. */
+  readonly dialIn: Mm | undefined;
+  readonly why: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+export interface RouteResult {
+  readonly stock: Stock | undefined;
+  readonly setups: readonly Setup[];
+  readonly operations: readonly Operation[];
+  readonly tables: readonly DialTable[];
+  readonly time: { readonly low: Second; readonly likely: Second; readonly high: Second };
+  /** What to lay out before starting. */
+  readonly needed: readonly string[];
+  readonly findings: readonly Finding[];
+}
