@@ -1,0 +1,34 @@
+/** `npm run build`: the screens to packages/web/dist, the command line to packages/cli/dist/sparewright.js. */
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { root, runTool } from './lib/run.mjs';
+
+const entry = join(root, 'packages/cli/src/main.ts');
+// `npm ci` inside `npm test` and `npm start` builds afterwards, as a step of its own.
+if (process.argv.includes('--prepare') && process.env.SPAREWRIGHT_SKIP_PREPARE === '1') process.exit(0);
+
+if (!existsSync(join(root, 'packages/web/index.html'))) console.log('packages/web: no screens yet');
+else if (!(await runTool('vite', ['build', '--logLevel', 'warn'], { cwd: join(root, 'packages/web') }))) process.exit(1);
+else console.log('packages/web/dist built');
+
+if (!existsSync(entry)) console.log('packages/cli: no src/main.ts yet');
+else {
+  const { build } = await import('esbuild');
+  const outfile = join(root, 'packages/cli/dist/sparewright.js');
+  await build({
+    entryPoints: [entry],
+    outfile,
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    target: 'node20',
+    keepNames: true,
+    sourcemap: true,
+    logLevel: 'warning',
+    // Native code and WebAssembly stay in node_modules, from where they are loaded.
+    external: ['@myriaddreamin/*', 'better-sqlite3', 'libsql', 'replicad-opencascadejs', 'vite'],
+    // Bundled CommonJS packages ask for `require`, which a module does not have by itself.
+    banner: { js: "import { createRequire as __createRequire } from 'node:module';\nconst require = __createRequire(import.meta.url);" },
+  });
+  console.log('packages/cli/dist/sparewright.js built');
+}

@@ -1,0 +1,39 @@
+/** Brings a fresh clone to the point where it can be built and tested. Node built-ins only. */
+import { existsSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { onPath, root, run } from './run.mjs';
+
+/** Installs the packages of the lock file when they are missing or older than it. */
+export async function ensurePackages() {
+  const lock = join(root, 'package-lock.json');
+  // npm writes this copy of the lock last, so its age tells whether the folder belongs to the lock file.
+  const installed = join(root, 'node_modules/.package-lock.json');
+  if (existsSync(installed) && statSync(installed).mtimeMs >= statSync(lock).mtimeMs) return true;
+  console.log(existsSync(installed) ? 'package-lock.json is newer than node_modules: npm ci' : 'no node_modules: npm ci');
+  // The build that `prepare` would make comes later as a step of its own.
+  return run('npm', ['ci', '--no-fund', '--no-audit'], { env: { SPAREWRIGHT_SKIP_PREPARE: '1' } });
+}
+
+const wanted = [
+  { program: 'chromium', debian: 'chromium', why: 'the screens are tested in it' },
+  { program: 'pdftoppm', debian: 'poppler-utils', why: 'printed sheets are looked at through it' },
+];
+
+/** Sees to the programs that npm does not bring: by apt-get when that is possible, else says what is missing. */
+export async function ensurePrograms() {
+  const missing = wanted.filter(({ program }) => !onPath(program));
+  if (missing.length === 0) return true;
+  const names = missing.map(({ debian }) => debian);
+  if (process.getuid?.() === 0 && onPath('apt-get')) {
+    const env = { DEBIAN_FRONTEND: 'noninteractive' };
+    console.log(`apt-get install ${names.join(' ')}`);
+    const quiet = { env, stdio: ['ignore', 'ignore', 'inherit'] };
+    await run('apt-get', ['-q', 'update'], quiet);
+    await run('apt-get', ['-q', 'install', '-y', '--no-install-recommends', ...names], quiet);
+  }
+  const still = wanted.filter(({ program }) => !onPath(program));
+  for (const { program, debian, why } of still) {
+    console.error(`${program} is missing (Debian package ${debian}): ${why}. Install it and run again.`);
+  }
+  return still.length === 0;
+}
