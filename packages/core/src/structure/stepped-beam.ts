@@ -1,0 +1,260 @@
+/**
+ * The work as it stands out of the chuck: a stepped beam, and how far it gives under a push at any place.
+ *
+ * Knowledge: Timoshenko beam elements between the steps, exact for forces at their ends, so one element a stretch is
+ * enough; chuck as a translational and a rotational spring, tailstock centre as a translational spring. The stiffness
+ * matrix is factored once, and every station costs one solution.
+ */
+import { DomainError } from '../errors.ts';
+import { addTo, type BandedFactor, bandedZeros, factorBanded, solveBanded } from '../numerics/banded.ts';
+import type { Mm, MPa, Newton } from '../units/quantities.ts';
+
+/** Compliance: how far for each newton. */
+export type MmPerNewton = number;
+export type NewtonPerMm = number;
+export type NewtonMetrePerRadian = number;
+
+/** A stretch of round work, bored or solid. */
+export interface BeamSection {
+  /** Distances from the jaw faces. */
+  readonly from: Mm;
+  readonly to: Mm;
+  readonly outerDiameter: Mm;
+  /** 0 or left out for solid work. */
+  readonly innerDiameter?: Mm | undefined;
+}
+
+/** How the work is held at the jaw faces. Infinite means unyielding; a rotational stiffness of 0 is a centre. */
+export interface ChuckSprings {
+  readonly translational: NewtonPerMm;
+  readonly rotational: NewtonMetrePerRadian;
+}
+
+export interface SteppedBeam {
+  /** End to end from the jaw faces at 0. */
+  readonly sections: readonly BeamSection[];
+  readonly youngsModulus: MPa;
+  readonly poissonRatio: number;
+  readonly chuck: ChuckSprings;
+  /** A centre supporting the work sideways at a place along it. */
+  readonly tailstock?: { readonly at: Mm; readonly stiffness: NewtonPerMm } | undefined;
+}
+
+/** Held in a chuck that does not give at all. */
+export const clamped: ChuckSprings = { translational: Infinity, rotational: Infinity };
+
+/** A beam with its stiffness factored, ready for loads at any of its nodes. */
+export interface FactoredBeam {
+  readonly nodes: readonly Mm[];
+  readonly factor: BandedFactor;
+  /** Number of the unknown deflection at each node, -1 where it is held fast. */
+  readonly unknown: readonly number[];
+}
+
+/** Places nearer together than this share a node [mm]; the deflection between them differs by nothing one can measure. */
+const coincident = 1e-3;
+
+/**
+ * Second moment of area of a round section.
+ *
+ *     I = π (D⁴ − d⁴) / 64
+ *
+ * @param outer  outside diameter D [mm]
+ * @param inner  bore d, 0 when solid [mm]
+ * @returns second moment of area [mm⁴]
+ * @source roark-8.1 appendix A
+ * @valid 0 ≤ d < D
+ * @example secondMoment(10, 0) → 490.874
+ */
+export function secondMoment(outer: Mm, inner: Mm): number {
+  return (Math.PI * (outer ** 4 - inner ** 4)) / 64;
+}
+
+/**
+ * Shear coefficient of a round section: the share of the area that carries shear evenly.
+ *
+ *     κ = 6 (1 + ν)(1 + m²)² / ((7 + 6ν)(1 + m²)² + (20 + 12ν) m²),  m = d / D
+ *
+ * @param boreRatio  m, bore over outside diameter [-]
+ * @param poissonRatio  ν [-]
+ * @returns κ [-]
+ * @source cowper-1966 table 1, hollow circle
+ * @valid 0 ≤ m < 1
+ * @example shearCoefficient(0, 0.3) → 0.8864
+ */
+export function shearCoefficient(boreRatio: number, poissonRatio: number): number {
+  const m2 = boreRatio ** 2;
+  const both = (1 + m2) ** 2;
+  return (6 * (1 + poissonRatio) * both) / ((7 + 6 * poissonRatio) * both + (20 + 12 * poissonRatio) * m2);
+}
+
+/** Refuses sections that do not join, are bored through, or springs that are negative. */
+function check(beam: SteppedBeam): void {
+  if (beam.sections.length === 0) throw new DomainError('sections', 0, 'at least one section');
+  let end = 0;
+  for (const s of beam.sections) {
+    if (Math.abs(s.from - end) > coincident)
+      throw new DomainError('from', s.from, `${end} mm, where the section before ends`);
+    if (!(s.to > s.from)) throw new DomainError('to', s.to, `more than ${s.from} mm`);
+    const bore = s.innerDiameter ?? 0;
+    if (!(s.outerDiameter > 0)) throw new DomainError('outerDiameter', s.outerDiameter, 'more than 0 mm');
+    if (!(bore >= 0 && bore < s.outerDiameter)) {
+      throw new DomainError('innerDiameter', bore, `0 up to less than ${s.outerDiameter} mm`);
+    }
+    end = s.to;
+  }
+  if (!(beam.youngsModulus > 0)) throw new DomainError('youngsModulus', beam.youngsModulus, 'more than 0 MPa');
+  if (!(beam.poissonRatio >= 0 && beam.poissonRatio < 0.5))
+    throw new DomainError('poissonRatio', beam.poissonRatio, '0 to 0.5');
+  if (!(beam.chuck.translational > 0))
+    throw new DomainError('translational', beam.chuck.translational, 'more than 0 N/mm');
+  if (!(beam.chuck.rotational >= 0)) throw new DomainError('rotational', beam.chuck.rotational, '0 N·m/rad or more');
+  const centre = beam.tailstock;
+  if (centre && !(centre.at > 0 && centre.at <= end))
+    throw new DomainError('tailstock.at', centre.at, `above 0 to ${end} mm, on the work`);
+  if (centre && !(centre.stiffness > 0))
+    throw new DomainError('tailstock.stiffness', centre.stiffness, 'more than 0 N/mm');
+  if (beam.chuck.rotational === 0 && !centre)
+    throw new DomainError('rotational', 0, 'more than 0 N·m/rad, or a tailstock centre');
+}
+
+/**
+ * Stiffness matrix of the beam, factored, with a node at every step, support and station.
+ *
+ *     Φ = 12 E I / (κ G A L²)
+ *     K = E I / ((1 + Φ) L³) · [12, 6L, −12, 6L; 6L, (4+Φ)L², −6L, (2−Φ)L²; … ]
+ *
+ * @param beam  the work and how it is held
+ * @param stations  places that will be loaded or read, distances from the jaw faces [mm]
+ * @returns the beam ready for loads
+ * @throws DomainError when sections do not join, a station lies off the work, or nothing holds the work
+ * @source przemieniecki-ch5
+ * @valid small deflections, elastic; stations from 0 to the end of the work
+ * @example factorBeam({ sections: [{ from: 0, to: 50, outerDiameter: 10 }], youngsModulus: 200000, poissonRatio: 0.3, chuck: clamped }, [25]).nodes.length → 3
+ */
+export function factorBeam(beam: SteppedBeam, stations: readonly Mm[]): FactoredBeam {
+  check(beam);
+  const end = beam.sections[beam.sections.length - 1]?.to ?? 0;
+  for (const z of stations) {
+    if (!(z >= 0 && z <= end)) throw new DomainError('station', z, `0 to ${end} mm, on the work`);
+  }
+  const nodes = nodesOf(beam, stations);
+  // A fixed deflection is left out of the unknowns. Rotations are multiplied by the whole length, so that all entries
+  // of the matrix are of like size.
+  const fixed = beam.chuck.translational === Infinity;
+  const upright = beam.chuck.rotational === Infinity;
+  const centreNode = beam.tailstock ? nodeAt(nodes, beam.tailstock.at) : -1;
+  const centreFixed = beam.tailstock?.stiffness === Infinity;
+  let next = 0;
+  const unknown: number[] = [];
+  const turn: number[] = [];
+  for (let i = 0; i < nodes.length; i++) {
+    unknown.push((i === 0 && fixed) || (i === centreNode && centreFixed) ? -1 : next++);
+    turn.push(i === 0 && upright ? -1 : next++);
+  }
+  const matrix = bandedZeros(next, 3);
+  const scale = end;
+  const add = (i: number, j: number, value: number) => {
+    if (i >= 0 && j >= 0) addTo(matrix, i, j, value);
+  };
+  for (let e = 0; e + 1 < nodes.length; e++) {
+    const [from, to] = [nodes[e] ?? 0, nodes[e + 1] ?? 0];
+    const length = to - from;
+    const section = beam.sections.find((s) => (from + to) / 2 < s.to);
+    if (!section) throw new DomainError('station', to, `0 to ${end} mm, on the work`);
+    const bore = section.innerDiameter ?? 0;
+    const bending = beam.youngsModulus * secondMoment(section.outerDiameter, bore);
+    const shearModulus = beam.youngsModulus / (2 * (1 + beam.poissonRatio));
+    const area = (Math.PI * (section.outerDiameter ** 2 - bore ** 2)) / 4;
+    const kappa = shearCoefficient(bore / section.outerDiameter, beam.poissonRatio);
+    const phi = (12 * bending) / (kappa * shearModulus * area * length ** 2);
+    const k = bending / ((1 + phi) * length ** 3);
+    const l = length / scale;
+    const [w1, t1, w2, t2] = [unknown[e] ?? -1, turn[e] ?? -1, unknown[e + 1] ?? -1, turn[e + 1] ?? -1];
+    add(w1, w1, 12 * k);
+    add(w2, w2, 12 * k);
+    add(w1, w2, -12 * k);
+    add(w1, t1, 6 * l * k);
+    add(w1, t2, 6 * l * k);
+    add(w2, t1, -6 * l * k);
+    add(w2, t2, -6 * l * k);
+    add(t1, t1, (4 + phi) * l * l * k);
+    add(t2, t2, (4 + phi) * l * l * k);
+    add(t1, t2, (2 - phi) * l * l * k);
+  }
+  if (!fixed) add(unknown[0] ?? -1, unknown[0] ?? -1, beam.chuck.translational);
+  if (!upright) add(turn[0] ?? -1, turn[0] ?? -1, (beam.chuck.rotational * 1000) / scale ** 2);
+  if (beam.tailstock && !centreFixed)
+    add(unknown[centreNode] ?? -1, unknown[centreNode] ?? -1, beam.tailstock.stiffness);
+  return { nodes, factor: factorBanded(matrix), unknown };
+}
+
+/** Steps, support and stations in order, each place once. */
+function nodesOf(beam: SteppedBeam, stations: readonly Mm[]): Mm[] {
+  const places = [0, ...beam.sections.map((s) => s.to), ...stations, ...(beam.tailstock ? [beam.tailstock.at] : [])];
+  const kept: Mm[] = [];
+  for (const z of places.toSorted((a, b) => a - b)) {
+    if (kept.length === 0 || z - (kept[kept.length - 1] ?? 0) > coincident) kept.push(z);
+  }
+  return kept;
+}
+
+function nodeAt(nodes: readonly Mm[], z: Mm): number {
+  const found = nodes.findIndex((node) => Math.abs(node - z) <= coincident);
+  if (found < 0) throw new DomainError('station', z, 'one of the stations the beam was factored for');
+  return found;
+}
+
+/**
+ * Deflection at every node of a factored beam under a set of sideways forces.
+ *
+ * @param beam  from {@link factorBeam}
+ * @param loads  forces and where they act
+ * @returns deflection at each of `beam.nodes` [mm]
+ * @throws DomainError when a load acts where there is no node
+ * @source przemieniecki-ch5
+ * @valid small deflections, elastic
+ * @example deflections(factorBeam({ sections: [{ from: 0, to: 50, outerDiameter: 10 }], youngsModulus: 200000, poissonRatio: 0, chuck: clamped }, []), [{ at: 50, force: 20 }])[1] → 0.00868
+ */
+export function deflections(beam: FactoredBeam, loads: readonly { readonly at: Mm; readonly force: Newton }[]): Mm[] {
+  const load = new Float64Array(beam.factor.size);
+  for (const { at, force } of loads) {
+    const row = beam.unknown[nodeAt(beam.nodes, at)] ?? -1;
+    if (row >= 0) load[row] = (load[row] ?? 0) + force;
+  }
+  const solved = solveBanded(beam.factor, load);
+  return beam.unknown.map((row) => (row < 0 ? 0 : (solved[row] ?? 0)));
+}
+
+/**
+ * How far each station gives under a newton pushing right there.
+ *
+ * @param beam  the work and how it is held
+ * @param stations  distances from the jaw faces [mm]
+ * @returns self-compliance at each station, in the order asked [mm/N]
+ * @throws DomainError when a station lies off the work
+ * @source przemieniecki-ch5
+ * @valid small deflections, elastic
+ * @example deflectionUnderUnitLoad({ sections: [{ from: 0, to: 100, outerDiameter: 20 }], youngsModulus: 206000, poissonRatio: 0.3, chuck: clamped }, [100])[0] → 0.000210558
+ */
+export function deflectionUnderUnitLoad(beam: SteppedBeam, stations: readonly Mm[]): MmPerNewton[] {
+  const factored = factorBeam(beam, stations);
+  return stations.map((z) => deflections(factored, [{ at: z, force: 1 }])[nodeAt(factored.nodes, z)] ?? 0);
+}
+
+/**
+ * How far the work gives at one place under a newton at another.
+ *
+ * @param beam  the work and how it is held
+ * @param loadAt  where the newton pushes, from the jaw faces [mm]
+ * @param readAt  where the deflection is read, from the jaw faces [mm]
+ * @returns compliance [mm/N]; the same with the two places exchanged
+ * @throws DomainError when a place lies off the work
+ * @source przemieniecki-ch5
+ * @valid small deflections, elastic
+ * @example compliance({ sections: [{ from: 0, to: 50, outerDiameter: 10 }], youngsModulus: 200000, poissonRatio: 0, chuck: clamped }, 50, 25) → 0.000134
+ */
+export function compliance(beam: SteppedBeam, loadAt: Mm, readAt: Mm): MmPerNewton {
+  const factored = factorBeam(beam, [loadAt, readAt]);
+  return deflections(factored, [{ at: loadAt, force: 1 }])[nodeAt(factored.nodes, readAt)] ?? 0;
+}
