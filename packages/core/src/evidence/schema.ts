@@ -56,7 +56,13 @@ function readingSchema(unit: LengthUnit) {
 export function evidenceSchema(unit: LengthUnit) {
   return z.strictObject({
     specimens: z
-      .array(z.strictObject({ id: idField, name: textField('which one', 120), note: textField('its state', 1000).optional() }))
+      .array(
+        z.strictObject({
+          id: idField,
+          name: textField('which one', 120),
+          note: textField('its state', 1000).optional(),
+        }),
+      )
       .max(20)
       .optional(),
     readings: z.array(readingSchema(unit)).max(2000).optional(),

@@ -8,7 +8,15 @@ import { partSchema } from '../part/schema.ts';
 import { idField, lengthField, numberField, textField } from '../units/fields.ts';
 import type { LengthUnit } from '../units/length.ts';
 
-export const hazards = ['ordinary', 'pressure', 'lifting', 'vehicle safety', 'food contact', 'electrical', 'rotating at speed'] as const;
+export const hazards = [
+  'ordinary',
+  'pressure',
+  'lifting',
+  'vehicle safety',
+  'food contact',
+  'electrical',
+  'rotating at speed',
+] as const;
 
 export type Hazard = (typeof hazards)[number];
 
@@ -33,7 +41,10 @@ function jobBody(unit: LengthUnit) {
     duty: dutySchema(unit).optional(),
     route: z
       .strictObject({
-        firstEndOut: z.enum(['left', 'right']).describe('end that stands out of the chuck in the first setup').optional(),
+        firstEndOut: z
+          .enum(['left', 'right'])
+          .describe('end that stands out of the chuck in the first setup')
+          .optional(),
         chuck: idField.optional(),
         tailstock: z.boolean().optional(),
         stockDiameter: lengthField(unit, 'bar to use').optional(),
