@@ -16,7 +16,8 @@ export interface DeviationRow {
   readonly from: number;
   /** es of a to g, ei of k to zc, in micrometres. */
   readonly um: readonly number[];
-  readonly sources: readonly SourceKey[];
+  /** Where the values up to 180 mm were read, then those beyond. */
+  readonly sources: readonly [SourceKey, SourceKey];
 }
 
 /** Shaft letters. js is symmetrical and j depends on the grade: see below. k holds for grades 4 to 7, otherwise it is 0. */
@@ -45,7 +46,7 @@ export const shaftRows: Readonly<Record<string, DeviationRow>> = {
     ],
     sources: ['CB-shaft', 'ND-15.2a'],
   },
-  cd: { from: 0, um: [-34, -46, -56], sources: ['CB-shaft'] },
+  cd: { from: 0, um: [-34, -46, -56], sources: ['CB-shaft', 'CB-shaft'] },
   d: {
     from: 0,
     um: [
@@ -62,7 +63,7 @@ export const shaftRows: Readonly<Record<string, DeviationRow>> = {
     ],
     sources: ['CB-shaft', 'ND-15.2a'],
   },
-  ef: { from: 0, um: [-10, -14, -18], sources: ['CB-shaft'] },
+  ef: { from: 0, um: [-10, -14, -18], sources: ['CB-shaft', 'CB-shaft'] },
   f: {
     from: 0,
     um: [
@@ -71,7 +72,7 @@ export const shaftRows: Readonly<Record<string, DeviationRow>> = {
     ],
     sources: ['CB-shaft', 'ND-15.2a'],
   },
-  fg: { from: 0, um: [-4, -6, -8], sources: ['CB-shaft'] },
+  fg: { from: 0, um: [-4, -6, -8], sources: ['CB-shaft', 'CB-shaft'] },
   g: {
     from: 0,
     um: [
@@ -80,7 +81,7 @@ export const shaftRows: Readonly<Record<string, DeviationRow>> = {
     ],
     sources: ['CB-shaft', 'ND-15.2a'],
   },
-  h: { from: 0, um: Array<number>(25).fill(0), sources: ['ISO-286-1'] },
+  h: { from: 0, um: Array<number>(25).fill(0), sources: ['CB-shaft', 'ND-15.2a'] },
   k: {
     from: 0,
     um: [0, 1, 1, 1, 1, 2, 2, 2, 2, 2, 2, 3, 3, 3, 3, 3, 4, 4, 4, 4, 4, 4, 4, 5, 5],
@@ -121,7 +122,7 @@ export const shaftRows: Readonly<Record<string, DeviationRow>> = {
     um: [
       18, 23, 28, 33, 33, 41, 48, 60, 70, 87, 102, 124, 144, 170, 190, 210, 236, 258, 284, 315, 350, 390, 435, 490, 540,
     ],
-    sources: ['ND-15.2b', 'ND-15.3b', 'UF-holes'],
+    sources: ['ND-15.2b', 'ND-15.3b'],
   },
   v: {
     from: 4,
@@ -182,14 +183,14 @@ export const jRows: Readonly<Record<string, DeviationRow>> = {
     um: [
       -2, -2, -2, -3, -3, -4, -4, -5, -5, -7, -7, -9, -9, -11, -11, -11, -13, -13, -13, -16, -16, -18, -18, -20, -20,
     ],
-    sources: ['MG-shaft', 'OB-j', 'ND-15.2a'],
+    sources: ['OB-j', 'ND-15.2a'],
   },
   j6: {
     from: 0,
     um: [
       -2, -2, -2, -3, -3, -4, -4, -5, -5, -7, -7, -9, -9, -11, -11, -11, -13, -13, -13, -16, -16, -18, -18, -20, -20,
     ],
-    sources: ['MG-shaft', 'OB-j', 'ND-15.2a'],
+    sources: ['OB-j', 'ND-15.2a'],
   },
   j7: {
     from: 0,
@@ -199,7 +200,7 @@ export const jRows: Readonly<Record<string, DeviationRow>> = {
     ],
     sources: ['MG-shaft', 'ND-15.2a'],
   },
-  j8: { from: 0, um: [-6], sources: ['ISO-286-1'] },
+  j8: { from: 0, um: [-6], sources: ['ISO-286-1', 'ISO-286-1'] },
   J6: {
     from: 0,
     um: [2, 5, 5, 6, 6, 8, 8, 10, 10, 13, 13, 16, 16, 18, 18, 18, 22, 22, 22, 25, 25, 29, 29, 33, 33],

@@ -6,6 +6,7 @@ import { type LengthUnit, readLength } from '../../units/length.ts';
 import { type Mm, mmPerInch } from '../../units/quantities.ts';
 import { type GeneralClass, generalDeviation } from './general-tolerances.ts';
 import { type Deviations, limitDeviations } from './limit-deviations.ts';
+import { withoutNoise } from './noise.ts';
 
 export type Tolerance =
   | { readonly kind: 'class'; readonly toleranceClass: string }
@@ -29,8 +30,9 @@ export interface SizeLimits extends Deviations {
 }
 
 const example = '40 f7, 12 ±0.1, 12 +0.02/-0.05, 5/16 in h9 or 11.95..11.98';
+const longestText = 60;
 const number = String.raw`(?:\d+(?:[.,]\d+)?|[.,]\d+)`;
-const unit = String.raw`(?:mm|cm|µm|um|inches|inch|in|"|″|thou|mil)`;
+const unit = `(?:mm|cm|µm|um|inches|inch|in|"|″|thou|mil)`;
 const signed = String.raw`[+-]\s*${number}\s*${unit}?`;
 const zero = String.raw`0+(?:[.,]0+)?\s*${unit}?`;
 const forms = {
@@ -61,7 +63,8 @@ export function parseTolerancedSize(text: string | number, understood: LengthUni
     throw new InputError([{ path, value: text, expected, example: instead }]);
   };
   const written = String(text);
-  const read = readSize(plain(written), understood) ?? refuse('a size, with or without a tolerance');
+  const read = written.length > longestText ? undefined : readSize(plain(written), understood);
+  if (!read) return refuse('a size, with or without a tolerance');
   if (!(read.nominal > 0)) return refuse('a size greater than 0');
   const { tolerance } = read;
   if (tolerance.kind === 'class') {
@@ -85,7 +88,7 @@ type Read = Omit<TolerancedSize, 'text'>;
 
 function readSize(text: string, understood: LengthUnit): Read | undefined {
   const bare = readLength(text, understood);
-  if (bare) return { nominal: clean(bare.mm), tolerance: { kind: 'none' }, unit: bare.unit };
+  if (bare) return { nominal: withoutNoise(bare.mm), tolerance: { kind: 'none' }, unit: bare.unit };
   const pair = forms.pair.exec(text) ?? (/[.,]/.test(text) ? forms.slashPair.exec(text) : null);
   if (pair) return readPair(pair[1] ?? '', pair[2] ?? '', understood);
   const plusMinus = forms.plusMinus.exec(text);
@@ -98,7 +101,7 @@ function readSize(text: string, understood: LengthUnit): Read | undefined {
   const size = named?.[1] === undefined ? undefined : readLength(named[1], understood);
   if (!named || !size) return undefined;
   return {
-    nominal: clean(size.mm),
+    nominal: withoutNoise(size.mm),
     tolerance: { kind: 'class', toleranceClass: `${named[2]}${named[3]}` },
     unit: size.unit,
   };
@@ -110,9 +113,9 @@ function readPair(one: string, other: string, understood: LengthUnit): Read | un
   const a = readLength(withUnit(one, shared), understood);
   const b = readLength(withUnit(other, shared), understood);
   if (!a || !b || a.mm === b.mm || !(Math.min(a.mm, b.mm) > 0)) return undefined;
-  const half = clean(Math.abs(a.mm - b.mm) / 2);
+  const half = withoutNoise(Math.abs(a.mm - b.mm) / 2);
   return {
-    nominal: clean((a.mm + b.mm) / 2),
+    nominal: withoutNoise((a.mm + b.mm) / 2),
     tolerance: { kind: 'deviations', upper: half, lower: -half },
     unit: a.unit,
   };
@@ -136,14 +139,14 @@ function withDeviations(
   if (!a || !b) return undefined;
   const [upper, lower] = a.mm >= b.mm ? [a.mm, b.mm] : [b.mm, a.mm];
   return {
-    nominal: clean(size.mm),
-    tolerance: { kind: 'deviations', upper: clean(upper), lower: clean(lower) },
+    nominal: withoutNoise(size.mm),
+    tolerance: { kind: 'deviations', upper: withoutNoise(upper), lower: withoutNoise(lower) },
     unit: size.unit,
   };
 }
 
 function unitOf(text: string): string | undefined {
-  return new RegExp(String.raw`${unit}$`, 'i').exec(text.trim())?.[0];
+  return new RegExp(`${unit}$`, 'i').exec(text.trim())?.[0];
 }
 
 function withUnit(text: string, added: string | undefined): string {
@@ -159,11 +162,6 @@ function plain(text: string): string {
     .replace(/[\u00a0\u2009\u202f]/g, ' ')
     .replace(/\+\s*\/?\s*-/g, '±')
     .replace(/^(?:dia\.?|diameter)\s*/i, '');
-}
-
-/** Takes the noise of inch conversion off: to a millionth of a micrometre. */
-function clean(mm: Mm): Mm {
-  return Math.round(mm * 1e9) / 1e9 + 0;
 }
 
 /**
@@ -209,7 +207,7 @@ function digits(mm: Mm, lengthUnit: LengthUnit): string {
  */
 export function sizeLimits(size: TolerancedSize, general: GeneralClass | undefined): SizeLimits {
   const { upper, lower, basis } = deviations(size, general);
-  return { upper, lower, max: clean(size.nominal + upper), min: clean(size.nominal + lower), basis };
+  return { upper, lower, max: withoutNoise(size.nominal + upper), min: withoutNoise(size.nominal + lower), basis };
 }
 
 function deviations(size: TolerancedSize, general: GeneralClass | undefined): Deviations & { basis: string } {
