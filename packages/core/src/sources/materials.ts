@@ -181,4 +181,63 @@ export const materials = {
     kind: 'from memory',
   },
   'BS970-1955': { title: 'BS 970:1955, the EN numbers and letters as remembered', kind: 'from memory' },
+  TO1: {
+    title: 'US Air Force T.O. 1-1A-9, table 2-8, p. 2-72',
+    kind: 'read',
+    address: 'https://aviationandaccessories.tpub.com/TM-43-0106/css/TM-43-0106_89.htm',
+    note: 'Feeds are for bars of 25 mm and over; reduce in proportion.',
+  },
+  LM1: {
+    title: 'Bench lathe maker’s manual, cutting speed table',
+    kind: 'read',
+    address: 'https://manualshive.com/ru/manual/optimum/3427210/1643041?page=41',
+  },
+  LM2: {
+    title: 'Bench lathe maker’s manual, cutting speed table',
+    kind: 'read',
+    address: 'https://manualshive.com/en/manual/chester/craftsman/2596678?page=21',
+    note: 'The dash is lost in the text: 2028 read as 20–28.',
+  },
+  PLB: { title: 'Lathe training sheet U8M1-MAT-001', kind: 'read', address: 'https://protolab.certifitrax.com' },
+  DLB: {
+    title: 'School workshop sheet of speeds and feeds',
+    kind: 'read',
+    address: 'https://docslib.org/doc/5103932/machine-tool-speeds-and-feeds',
+    note: 'The column heading is lost; taken as the lathe column.',
+  },
+  FMC: {
+    title: 'Carbide maker’s overview of grades',
+    kind: 'read',
+    address: 'https://cdn.shopify.com/s/files/1/0283/9796/1325/files/FM_Carbide_Overview.pdf',
+  },
+  DGI: {
+    title: 'Tool supplier’s catalogue, turning speeds',
+    kind: 'read',
+    address: 'https://publications.dgisupply.com/view/344098998/5/',
+  },
+  NAVY: {
+    title: 'US Navy training manual 14345, drilling speeds and feeds',
+    kind: 'read',
+    address: 'https://enginemechanics.tpub.com/14345/Holding-The-Work-93.html',
+  },
+  PRC: {
+    title: 'Reamer maker, speeds by material and hardness',
+    kind: 'read',
+    address: 'https://protocutter.com/cutting-speeds-in-feet-per-minute',
+  },
+  ELH: { title: 'El-Hofy, Fundamentals of Machining Processes, table 5.4, p. 143', kind: 'read' },
+  MH31F: {
+    title: 'Machinery’s Handbook, 31st ed., p. 1250, cutting fluids',
+    kind: 'read',
+    address: 'https://online.flippingbook.com/view/954192180/1406',
+    note: 'The columns came in one run; the pairing was checked but is not certain.',
+  },
+  TUTE: { title: 'Table of coolants', kind: 'read', address: 'https://forum.tuteehub.com' },
+  WSP: {
+    title: 'Drilling stainless steel',
+    kind: 'read',
+    address: 'https://workshoppist.com/drilling-stainless-steel-applications',
+  },
+  CUR: { title: 'Taylor exponents by tool material', kind: 'read', address: 'https://curioustab.com' },
+  'workshop-tables-MEM': { title: 'Workshop speed tables for small lathes, as remembered', kind: 'from memory' },
 } as const satisfies Record<string, Source>;
