@@ -8,7 +8,8 @@ const entry = join(root, 'packages/cli/src/main.ts');
 if (process.argv.includes('--prepare') && process.env.SPAREWRIGHT_SKIP_PREPARE === '1') process.exit(0);
 
 if (!existsSync(join(root, 'packages/web/index.html'))) console.log('packages/web: no screens yet');
-else if (!(await runTool('vite', ['build', '--logLevel', 'warn'], { cwd: join(root, 'packages/web') }))) process.exit(1);
+else if (!(await runTool('vite', ['build', '--logLevel', 'warn'], { cwd: join(root, 'packages/web') })))
+  process.exit(1);
 else console.log('packages/web/dist built');
 
 if (!existsSync(entry)) console.log('packages/cli: no src/main.ts yet');
@@ -28,7 +29,9 @@ else {
     // Native code and WebAssembly stay in node_modules, from where they are loaded.
     external: ['@myriaddreamin/*', 'better-sqlite3', 'libsql', 'replicad-opencascadejs', 'vite'],
     // Bundled CommonJS packages ask for `require`, which a module does not have by itself.
-    banner: { js: "import { createRequire as __createRequire } from 'node:module';\nconst require = __createRequire(import.meta.url);" },
+    banner: {
+      js: "import { createRequire as __createRequire } from 'node:module';\nconst require = __createRequire(import.meta.url);",
+    },
   });
   console.log('packages/cli/dist/sparewright.js built');
 }

@@ -17,7 +17,7 @@ const notes = [];
 const steps = [
   ['Packages', ensurePackages],
   ...(fast ? [] : [['Programs', ensurePrograms]]),
-  ['Lint and format', () => runTool('biome', ['ci', '--reporter=summary', '.'])],
+  ['Lint and format', () => runTool('biome', ['ci', '--error-on-warnings', '.'])],
   ['Types', () => run(process.execPath, ['scripts/types.mjs'])],
   ['Gates', () => runTool('tsx', ['scripts/gates/run.ts'])],
   ['Planted violations', () => tests('gates')],

@@ -2,9 +2,10 @@
  * Gate: the core reaches nothing outside itself. The compiler sees to documents, processes and timers (no types for them);
  * this adds what the language itself brings: the clock, chance, and packages that are not the core's own.
  */
-import { parseJson } from './json.ts';
-import { importsOf, isTest, packageOf } from './imports.ts';
+
 import { Visitor } from 'oxc-parser';
+import { importsOf, isTest, packageOf } from './imports.ts';
+import { parseJson } from './json.ts';
 import { filesBelow, type Gate, lineOf, parse, read, type Violation } from './tree.ts';
 
 export const purity: Gate = {

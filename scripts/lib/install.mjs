@@ -9,7 +9,9 @@ export async function ensurePackages() {
   // npm writes this copy of the lock last, so its age tells whether the folder belongs to the lock file.
   const installed = join(root, 'node_modules/.package-lock.json');
   if (existsSync(installed) && statSync(installed).mtimeMs >= statSync(lock).mtimeMs) return true;
-  console.log(existsSync(installed) ? 'package-lock.json is newer than node_modules: npm ci' : 'no node_modules: npm ci');
+  console.log(
+    existsSync(installed) ? 'package-lock.json is newer than node_modules: npm ci' : 'no node_modules: npm ci',
+  );
   // The build that `prepare` would make comes later as a step of its own.
   return run('npm', ['ci', '--no-fund', '--no-audit'], { env: { SPAREWRIGHT_SKIP_PREPARE: '1' } });
 }
