@@ -149,7 +149,7 @@ function baThreads(): Thread[] {
 
 function pipeThreads(): Thread[] {
   const parallel = pipeSizes.map((row) => pipeThread('G', row));
-  const taper = pipeSizes.filter((row) => row[8] !== undefined).map((row) => pipeThread('R', row));
+  const taper = pipeSizes.filter((row) => row[7] !== undefined).map((row) => pipeThread('R', row));
   return [...parallel, ...taper];
 }
 

@@ -8,7 +8,7 @@ import { nearestInch, nearestMetric, refuse, specialMetric } from './special.ts'
 import { metricSizes } from './tables/metric.ts';
 
 const number = String.raw`\d*\.?\d+`;
-const metricPattern = new RegExp(String.raw`^m ?(${number})(?: ?[x/ ] ?p?(${number}))?(?: (coarse))?$`, 'i');
+const metricPattern = new RegExp(`^m ?(${number})(?: ?[x/ ] ?p?(${number}))?(?: (coarse))?$`, 'i');
 
 /** `M10`, `M10x1.25`, `M 10 x 1.25`. Without a pitch it is the coarse one. */
 export function readMetric(text: string, rest: string): Thread | undefined {
