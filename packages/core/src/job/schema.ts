@@ -5,7 +5,8 @@ import { z } from 'zod';
 import { dutySchema, mateSchema } from '../duty/schema.ts';
 import { evidenceSchema, inspectionSchema } from '../evidence/schema.ts';
 import { partSchema } from '../part/schema.ts';
-import { idField, lengthField, numberField, textField } from '../units/fields.ts';
+import { routeSchema } from '../route/schema.ts';
+import { idField, numberField, textField } from '../units/fields.ts';
 import type { LengthUnit } from '../units/length.ts';
 
 export const hazards = [
@@ -39,18 +40,7 @@ function jobBody(unit: LengthUnit) {
     mates: z.array(mateSchema(unit)).max(40).optional(),
     part: partSchema(unit).optional(),
     duty: dutySchema(unit).optional(),
-    route: z
-      .strictObject({
-        firstEndOut: z
-          .enum(['left', 'right'])
-          .describe('end that stands out of the chuck in the first setup')
-          .optional(),
-        chuck: idField.optional(),
-        tailstock: z.boolean().optional(),
-        stockDiameter: lengthField(unit, 'bar to use').optional(),
-        cuttingFluid: z.boolean().optional(),
-      })
-      .optional(),
+    route: routeSchema(unit).optional(),
     inspection: inspectionSchema(unit).optional(),
     decisions: z
       .array(

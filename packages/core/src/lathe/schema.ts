@@ -12,7 +12,9 @@ function dial(unit: LengthUnit, what: string) {
     .strictObject({
       division: lengthField(unit, 'one division of the dial'),
       perTurn: lengthField(unit, 'one turn of the dial'),
-      reads: z.enum(['radius', 'diameter', 'travel']).describe('what one division takes off: radius, diameter, or plain travel'),
+      reads: z
+        .enum(['radius', 'diameter', 'travel'])
+        .describe('what one division takes off: radius, diameter, or plain travel'),
     })
     .describe(what);
 }
@@ -24,7 +26,10 @@ function latheSchema(unit: LengthUnit) {
       .discriminatedUnion('kind', [
         z.strictObject({
           kind: z.literal('steps'),
-          rpm: z.array(numberField('spindle speed', 'rpm', 1, 20000)).min(1).max(40),
+          rpm: z
+            .array(numberField('spindle speed', 'rpm', 1, 20000))
+            .min(1)
+            .max(40),
         }),
         z.strictObject({
           kind: z.literal('range'),
@@ -38,7 +43,9 @@ function latheSchema(unit: LengthUnit) {
       efficiency: numberField('share of it that reaches the spindle', '-', 0.1, 1).optional(),
       behaviour: z
         .enum(['constant power', 'constant torque'])
-        .describe('stepped pulleys give constant power over the steps; an electronic drive gives constant torque below its base speed'),
+        .describe(
+          'stepped pulleys give constant power over the steps; an electronic drive gives constant torque below its base speed',
+        ),
       baseSpeed: numberField('below this spindle speed the torque no longer rises', 'rpm', 1, 20000).optional(),
     }),
     swing: lengthField(unit, 'largest diameter over the bed'),
@@ -74,7 +81,10 @@ function latheSchema(unit: LengthUnit) {
       saddle: dial(unit, 'saddle').optional(),
       tailstock: dial(unit, 'tailstock quill').optional(),
     }),
-    feeds: z.array(numberField('power feed', 'mm/rev', 0.001, 2)).max(60).describe('power feeds; empty when fed by hand'),
+    feeds: z
+      .array(numberField('power feed', 'mm/rev', 0.001, 2))
+      .max(60)
+      .describe('power feeds; empty when fed by hand'),
     leadscrew: z
       .discriminatedUnion('kind', [
         z.strictObject({ kind: z.literal('metric'), pitch: numberField('pitch', 'mm', 0.5, 12) }),

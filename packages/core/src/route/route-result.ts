@@ -1,6 +1,6 @@
 /** What the route stage answers. */
 import type { Finding } from '../finding.ts';
-import type { Kilogram, Mm, MetrePerMinute, MmPerRev, MPa, Newton, Rpm, Second, Watt } from '../units/quantities.ts';
+import type { Kilogram, MetrePerMinute, Mm, MmPerRev, MPa, Newton, Rpm, Second, Watt } from '../units/quantities.ts';
 import type { DialTable } from './dial-table.ts';
 
 export interface Stock {

@@ -1,0 +1,39 @@
+/**
+ * What the lathe's drive gives: its speeds, and the power at each of them.
+ */
+import { DomainError } from '../errors.ts';
+import type { Rpm, Watt } from '../units/quantities.ts';
+import type { Lathe } from './schema.ts';
+
+/** Steps into which a stepless drive is divided for choosing a speed. */
+const stepsOfRange = 16;
+
+/** Spindle speeds to choose from, slowest first; a stepless drive in even ratios. */
+export function spindleSpeeds(lathe: Pick<Lathe, 'speeds'>): readonly Rpm[] {
+  const { speeds } = lathe;
+  if (speeds.kind === 'steps') return speeds.rpm.toSorted((a, b) => a - b);
+  const ratio = speeds.to / speeds.from;
+  return Array.from({ length: stepsOfRange }, (_, i) => Math.round(speeds.from * ratio ** (i / (stepsOfRange - 1))));
+}
+
+/**
+ * Power that the motor can give at a spindle speed.
+ *
+ *     constant power: P;  constant torque: P · n / n_base below the base speed
+ *
+ * @param lathe  the lathe: power of the motor, behaviour, base speed
+ * @param speed  spindle speed [rpm]
+ * @returns power at the motor [W]
+ * @throws DomainError when the speed is not above zero
+ * @source common-practice a stepped pulley keeps the motor at its speed; an electronic drive has full torque, so less power, below its base speed
+ * @valid up to the motor's rated power; the base speed is taken as the middle of the range when it is not entered
+ * @example drivePower({ speeds: { kind: 'range', from: 100, to: 2000 }, drive: { power: 450, behaviour: 'constant torque', baseSpeed: 900 } }, 300) → 150
+ */
+export function drivePower(lathe: Pick<Lathe, 'speeds' | 'drive'>, speed: Rpm): Watt {
+  if (!(speed > 0)) throw new DomainError('speed', speed, 'above 0 rpm');
+  const { drive } = lathe;
+  if (drive.behaviour === 'constant power') return drive.power;
+  const all = spindleSpeeds(lathe);
+  const base = drive.baseSpeed ?? ((all[0] ?? speed) + (all.at(-1) ?? speed)) / 2;
+  return drive.power * Math.min(1, speed / base);
+}

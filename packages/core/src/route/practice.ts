@@ -1,0 +1,31 @@
+/**
+ * Figures of workshop habit that the planner goes by; all `common practice`, in one place.
+ */
+import type { Mm, Second } from '../units/quantities.ts';
+
+/** Left on a face for cleaning it up. */
+export const facingAllowance: Mm = 1;
+/** Left on the diameter for the finishing cuts. */
+export const finishingAllowance: Mm = 0.6;
+/** A bar is at least this much thicker than the part, to clean up all round. */
+export const cleanUp: Mm = 0.8;
+/** Between the jaws and the nearest cut. */
+export const jawClearance: Mm = 4;
+/** Width of a saw or parting cut, when no parting cutter is entered. */
+export const sawKerf: Mm = 3;
+/** Left at the free end for the centre hole when it is not to stay in the part. */
+export const centreStub: Mm = 8;
+/** Work standing out further than this many diameters wants the tailstock. */
+export const unsupportedRatio = 3;
+/** Share of the drive's power that is used. */
+export const usablePower = 0.8;
+/** How far the work may give way on the diameter while roughing. */
+export const roughBending: Mm = 0.15;
+/** Share of a tolerance that bending may take up in the finishing cut. */
+export const bendingShare = 0.25;
+/** Handling between two passes: back, wind, set. */
+export const passHandling: Second = 25;
+/** Getting ready for one operation: cutter, height, touch. */
+export const operationHandling: Second = 150;
+/** Turning the work round, protecting and dialling it in. */
+export const setupHandling: Second = 900;
