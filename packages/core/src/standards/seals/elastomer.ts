@@ -55,24 +55,34 @@ const mediumAliases: Record<string, string> = {
   hfc: 'water-glycol hydraulic fluid HFC',
 };
 
-/** The table's name of a rubber: `nitrile`, `nbr`, `NBR 70` are NBR. EPDM without more is taken as peroxide-cured. */
-export function elastomerName(text: string): string {
-  return named(text.replace(/[-\s]*\d{2}\s*(sh(ore)?\s*a?)?$/i, ''), elastomers, elastomerAliases, 'elastomer');
+/** The table's name of a rubber: `nitrile`, `nbr`, `NBR 70` are NBR; EPDM without more is taken as peroxide-cured. */
+export function knownElastomer(text: string): string | undefined {
+  return known(text.replace(/[-\s]*\d{2}\s*(sh(ore)?\s*a?)?$/i, ''), elastomers, elastomerAliases);
 }
 
 /** The table's name of a medium: `DOT 4` is glycol brake fluid. */
-export function mediumName(text: string): string {
-  return named(text, media, mediumAliases, 'medium');
+export function knownMedium(text: string): string | undefined {
+  return known(text, media, mediumAliases);
 }
 
-function named(text: string, list: readonly string[], aliases: Record<string, string>, path: string): string {
+function known(text: string, list: readonly string[], aliases: Record<string, string>): string | undefined {
   const plain = text
     .trim()
     .toLowerCase()
     .replace(/dot\s*/, 'dot ');
-  const found = list.find((name) => name.toLowerCase() === plain) ?? aliases[plain];
-  if (found !== undefined) return found;
-  throw new InputError([{ path, value: text, expected: `one of ${list.join(', ')}`, example: list[0] }]);
+  return list.find((name) => name.toLowerCase() === plain) ?? aliases[plain];
+}
+
+function elastomerName(text: string): string {
+  return knownElastomer(text) ?? refuse('elastomer', text, elastomers);
+}
+
+function mediumName(text: string): string {
+  return knownMedium(text) ?? refuse('medium', text, media);
+}
+
+function refuse(path: string, value: string, list: readonly string[]): never {
+  throw new InputError([{ path, value, expected: `one of ${list.join(', ')}`, example: list[0] }]);
 }
 
 export interface ElastomerVerdict {
@@ -158,9 +168,9 @@ const expansion: Record<string, number> = {
   FFKM: 2.3e-4,
 };
 
-/** Linear expansion of a rubber [1/K] [mem-elastomers]; undefined when none is remembered. */
+/** Linear expansion of a rubber [1/K] [mem-elastomers]; undefined when it is not known or none is remembered. */
 export function elastomerExpansion(material: string): number | undefined {
-  return expansion[elastomerName(material)];
+  return expansion[knownElastomer(material) ?? ''];
 }
 
 function greatest(values: readonly number[]): number | undefined {
