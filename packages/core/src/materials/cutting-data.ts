@@ -77,8 +77,16 @@ export interface CuttingData {
   readonly sources: readonly SourceKey[];
 }
 
+const gathered = new Map<string, CuttingData>();
+
 /** Everything printed about cutting this material. */
 export function cuttingData(material: Material): CuttingData {
+  const known = gathered.get(material.id) ?? gather(material);
+  gathered.set(material.id, known);
+  return known;
+}
+
+function gather(material: Material): CuttingData {
   const choice = choiceFor(material);
   const forces = forcesOf(choice);
   const taken = forces[0];
