@@ -64,7 +64,7 @@ export const supplies = {
   },
   'tool steel rod': {
     name: 'ground tool steel rod, one maker’s practice; between 3 and 4 mm and 12 and 13 mm the wider value is taken',
-    rule: { ...table(0, [3, 12, 50], [-0.008, -0.013, -0.025]), symmetrical: true },
+    rule: { ...table(0, [3, 12, 200], [-0.008, -0.013, -0.025]), symmetrical: true },
     sources: ['DS-rod'],
   },
 } as const satisfies Record<string, { name: string; rule: BySizes | ByClass; sources: readonly SourceKey[] }>;

@@ -149,3 +149,25 @@ export function nextBars(
     })
     .slice(0, 3);
 }
+
+/**
+ * The smallest listed bar from which a diameter can be made, as bright drawn metric bar unless told otherwise.
+ *
+ *     as for {@link nextBars}
+ *
+ * @param diameter  smallest diameter the bar must have, machining allowance included [mm]
+ * @param unit  metric list, inch list, or both
+ * @param supply  how the bar is made
+ * @returns the bar
+ * @throws DomainError when the diameter is not over 0, or larger than any listed bar can be relied on for
+ * @source SJ-bar
+ * @source bar-lists
+ * @valid to just below 200 mm, inch sizes to just below 3 in
+ * @example nextBar(11.9).label → '12 mm'
+ */
+export function nextBar(diameter: Mm, unit: LengthUnit | 'either' = 'mm', supply: Supply = 'drawn'): OfferedBar {
+  const [first] = nextBars(diameter, unit, supply);
+  if (!first)
+    throw new DomainError('diameter', diameter, 'a diameter that the largest listed bar can be relied on for');
+  return first;
+}
