@@ -1,6 +1,6 @@
 /** `npm run build`: the screens to packages/web/dist, the command line to packages/cli/dist/sparewright.js. */
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, readFileSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
 import { root, runTool } from './lib/run.mjs';
 
 const entry = join(root, 'packages/cli/src/main.ts');
@@ -16,7 +16,7 @@ if (!existsSync(entry)) console.log('packages/cli: no src/main.ts yet');
 else {
   const { build } = await import('esbuild');
   const outfile = join(root, 'packages/cli/dist/sparewright.js');
-  await build({
+  const options = {
     entryPoints: [entry],
     outfile,
     bundle: true,
@@ -27,11 +27,28 @@ else {
     sourcemap: true,
     logLevel: 'warning',
     // Native code and WebAssembly stay in node_modules, from where they are loaded.
-    external: ['@myriaddreamin/*', 'better-sqlite3', 'libsql', 'replicad-opencascadejs', 'vite'],
+    external: ['@myriaddreamin/*', 'better-sqlite3', 'libsql', 'replicad-opencascadejs'],
+    plugins: [ownPlaces(dirname(outfile))],
     // Bundled CommonJS packages ask for `require`, which a module does not have by itself.
     banner: {
       js: "import { createRequire as __createRequire } from 'node:module';\nconst require = __createRequire(import.meta.url);",
     },
-  });
-  console.log('packages/cli/dist/sparewright.js built');
+  };
+  // What is wrong has been printed by then.
+  if (await build(options).catch(() => undefined)) console.log('packages/cli/dist/sparewright.js built');
+  else process.exit(1);
+}
+
+/** Sources that find their fonts and pages beside themselves still find them there when they are bundled elsewhere. */
+function ownPlaces(outdir) {
+  return {
+    name: 'own-places',
+    setup({ onLoad }) {
+      onLoad({ filter: /\/packages\/[^/]+\/src\/.*\.tsx?$/ }, ({ path }) => {
+        const place = `new URL(${JSON.stringify(relative(outdir, path).replaceAll('\\', '/'))}, import.meta.url).href`;
+        const contents = readFileSync(path, 'utf8').replaceAll('import.meta.url', place);
+        return { contents, loader: path.endsWith('x') ? 'tsx' : 'ts' };
+      });
+    },
+  };
 }

@@ -13,11 +13,13 @@ const fast = process.argv.includes('--fast');
 const scratch = mkdtempSync(join(tmpdir(), 'sparewright-test-'));
 const sum = { passed: 0, failed: 0, skipped: 0, outside: 0 };
 const notes = [];
+// Biome colours its output even where nobody sees colours.
+const plain = process.stdout.isTTY ? [] : ['--colors=off'];
 
 const steps = [
   ['Packages', ensurePackages],
   ...(fast ? [] : [['Programs', ensurePrograms]]),
-  ['Lint and format', () => runTool('biome', ['ci', '--error-on-warnings', '.'])],
+  ['Lint and format', () => runTool('biome', ['ci', '--error-on-warnings', ...plain, '.'])],
   ['Types', () => run(process.execPath, ['scripts/types.mjs'])],
   ['Gates', () => runTool('tsx', ['scripts/gates/run.ts'])],
   ['Planted violations', () => tests('gates')],
