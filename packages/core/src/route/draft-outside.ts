@@ -1,0 +1,244 @@
+/**
+ * Drafts the outside work of a setup: roughing from thick to thin, finishing, cones, curves, grooves, threads, chamfers, polishing.
+ */
+import type { PartResult, Placed } from '../part/part-result.ts';
+import type { OutsideSection } from '../part/schema.ts';
+import type { Mm } from '../units/quantities.ts';
+import { called, type Draft, dimensionOf, inWords, middle } from './draft.ts';
+import type { Holding } from './hold.ts';
+import { finishingAllowance } from './practice.ts';
+import { stepCurveOf } from './step-curve.ts';
+
+/** Surfaces smoother than this are finished with abrasive paper on a light lathe; `common practice`. */
+const paperBelow = 0.8;
+
+const abrasiveCaution =
+  'Abrasive paper: strip backed by a file or held at both ends, never round the work or the fingers; slow speed, arms clear of the chuck, bed covered, tool post back.';
+
+export function draftOutside(part: PartResult, holding: Holding): Draft[] {
+  const { sections } = holding;
+  return [
+    ...roughing(part, holding),
+    ...sections.flatMap((s) => finishing(part, holding, s)),
+    ...grooves(part, holding),
+    ...threads(part, holding),
+    ...knurls(part, holding),
+    ...edges(part, holding),
+  ];
+}
+
+function base(holding: Holding, kind: Draft['kind'], id: string, features: readonly string[], diameter: Mm) {
+  return {
+    id: `${holding.setup.id}-${kind.replaceAll(' ', '-')}-${id}`,
+    kind,
+    setup: holding.setup.id,
+    features,
+    diameter,
+    atFreeEnd: false,
+    working: false,
+    cautions: [] as string[],
+    why: [] as string[],
+  };
+}
+
+/** The diameter to which a section can be roughed on the way from the free end: what lies nearer the free end must fit through. */
+function roughing(part: PartResult, holding: Holding): Draft[] {
+  const fromFree = holding.setup.endOut === 'right' ? holding.sections.toReversed() : holding.sections;
+  const free = holding.setup.endOut === 'right' ? part.outline.length : 0;
+  const drafts: Draft[] = [];
+  let envelope = 0;
+  for (const s of fromFree) {
+    const own = roughTarget(part, s);
+    const stepsDown = own < envelope - 1e-9;
+    envelope = Math.max(envelope, own);
+    // Of neighbours with one diameter only the one nearest the chuck gets the operation: it covers them all.
+    const next = fromFree[fromFree.indexOf(s) + 1];
+    if (!stepsDown && next && Math.abs(roughTarget(part, next) - own) < 0.02) continue;
+    const far = holding.setup.endOut === 'right' ? s.from : s.to;
+    const near = stepsDown ? (holding.setup.endOut === 'right' ? s.to : s.from) : free;
+    drafts.push({
+      ...base(holding, 'rough turn', s.feature.id, [s.feature.id], own),
+      title: `Rough ${called(part, s.feature.id)} to ${inWords(own)}`,
+      from: Math.min(far, near),
+      to: Math.max(far, near),
+      task: { does: 'turn', target: own, stage: 'rough', where: 'outside', tolerance: undefined, finish: undefined },
+      why: stepsDown
+        ? ['It lies between thicker sections: cut with a right-hand and a left-hand cutter, or plunge and widen.']
+        : [],
+    });
+  }
+  return drafts;
+}
+
+function roughTarget(_part: PartResult, s: Placed<OutsideSection>): Mm {
+  return Number((s.largest + finishingAllowance).toFixed(3));
+}
+
+function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>): Draft[] {
+  const { feature } = s;
+  const id = feature.id;
+  const freeEnd = holding.setup.endOut === 'right' ? part.outside.at(-1) === s : part.outside[0] === s;
+  const working = feature.role === 'sliding' || feature.role === 'sealing';
+  switch (feature.kind) {
+    case 'cylinder': {
+      const dimension = dimensionOf(part, id, 'diameter');
+      const thread = part.threads.find((t) => t.on === id);
+      const target = thread
+        ? crestTarget(thread.thread.majorDiameter, thread.thread.pitch)
+        : middle(dimension, s.largest);
+      const tolerance = thread ? 0.1 * thread.thread.pitch : dimension && dimension.max - dimension.min;
+      const turn: Draft = {
+        ...base(holding, 'finish turn', id, [id, ...featuresOn(part, id)], s.largest),
+        working,
+        title: `Finish ${called(part, id)} to ${inWords(target)}`,
+        from: s.from,
+        to: s.to,
+        task: { does: 'turn', target, stage: 'finish', where: 'outside', tolerance, finish: feature.finish },
+        why: ['Two equal passes before the last one tell how much this cutter really takes.'],
+      };
+      const fine = feature.finish !== undefined && feature.finish <= paperBelow;
+      if (!fine) return [turn];
+      return [
+        turn,
+        {
+          ...base(holding, 'polish', id, [id], s.largest),
+          working,
+          title: `Polish ${called(part, id)} to Ra ${feature.finish}`,
+          from: s.from,
+          to: s.to,
+          task: { does: 'plain' },
+          cautions: [abrasiveCaution],
+        },
+      ];
+    }
+    case 'cone':
+      return [
+        {
+          ...base(holding, 'turn cone', id, [id], s.largest),
+          atFreeEnd: freeEnd,
+          working,
+          title: `Turn the cone ${called(part, id)} with the top slide set over`,
+          from: s.from,
+          to: s.to,
+          task: {
+            does: 'cone',
+            where: 'outside',
+            startDiameter: roughTarget(part, s),
+            cone: { startDiameter: s.largest, endDiameter: s.smallest, length: s.to - s.from },
+          },
+        },
+      ];
+    case 'arc':
+    case 'crown':
+    case 'curve': {
+      const curve = stepCurveOf(part, s, holding.setup.endOut);
+      return [
+        {
+          ...base(holding, 'turn curve', id, [id], s.largest),
+          atFreeEnd: freeEnd,
+          working,
+          title: `Turn ${called(part, id)} by steps, then file to the steps`,
+          from: s.from,
+          to: s.to,
+          task: curve ? { does: 'curve', curve, largest: s.largest } : { does: 'plain' },
+          cautions: ['File with a handle on it, held left-handed so that no arm crosses the chuck.'],
+        },
+      ];
+    }
+  }
+}
+
+/**
+ * Crest to turn before threading: a tenth of the pitch under the major diameter, so that the raised crest comes out right; `common practice`.
+ */
+function crestTarget(major: Mm, pitch: Mm): Mm {
+  return Number((major - 0.1 * pitch).toFixed(3));
+}
+
+function featuresOn(part: PartResult, section: string): string[] {
+  return [
+    ...part.grooves.filter((g) => g.feature.on === section).map((g) => g.feature.id),
+    ...part.threads.filter((t) => t.on === section).map((t) => t.id),
+  ];
+}
+
+function here(holding: Holding, section: string): boolean {
+  return holding.sections.some((s) => s.feature.id === section);
+}
+
+function grooves(part: PartResult, holding: Holding): Draft[] {
+  return part.grooves
+    .filter((g) => g.side === 'outside' && here(holding, g.feature.on))
+    .map((g) => {
+      const width = dimensionOf(part, g.feature.id, 'width');
+      const floor = dimensionOf(part, g.feature.id, 'floorDiameter');
+      return {
+        ...base(holding, 'groove' as const, g.feature.id, [g.feature.id, g.feature.on], g.largest),
+        title: `Cut ${called(part, g.feature.id)}, ${Number((g.to - g.from).toFixed(3))} wide, to ${inWords(middle(floor, g.smallest))}`,
+        from: g.from,
+        to: g.to,
+        task: {
+          does: 'groove' as const,
+          width: middle(width, g.to - g.from),
+          floor: middle(floor, g.smallest),
+          outer: g.largest,
+          internal: false,
+        },
+        cautions: ['Lock the saddle, cutter at centre height, short overhang; if it sings, slower and feed firmly.'],
+      };
+    });
+}
+
+function threads(part: PartResult, holding: Holding): Draft[] {
+  return part.threads
+    .filter((t) => t.side === 'external' && here(holding, t.on))
+    .map((t) => ({
+      ...base(holding, 'thread' as const, t.id, [t.id, t.on], t.thread.majorDiameter),
+      title: `Cut the thread ${t.thread.designation}`,
+      from: t.from,
+      to: t.to,
+      task: { does: 'thread' as const, thread: t },
+      cautions: [
+        'Slowest speed; know where the stop is before the half-nuts close. Turn the first pass by hand over the whole length.',
+      ],
+    }));
+}
+
+function knurls(part: PartResult, holding: Holding): Draft[] {
+  return part.notTurned.flatMap((f) => {
+    if (f.kind !== 'knurl' || !here(holding, f.on)) return [];
+    const on = part.outside.find((s) => s.feature.id === f.on);
+    return [
+      {
+        ...base(holding, 'knurl' as const, f.id, [f.id, f.on], on?.largest ?? 0),
+        title: `Knurl ${called(part, f.on)}`,
+        from: on?.from ?? 0,
+        to: on?.to ?? 0,
+        task: { does: 'plain' as const },
+        cautions: [
+          'Knurling pushes hard on a light lathe: use a knurl that squeezes from both sides, slowest speed, plenty of oil.',
+        ],
+      },
+    ];
+  });
+}
+
+/** Chamfers and broken edges of a setup in one operation, chamfers of threads among them. */
+function edges(part: PartResult, holding: Holding): Draft[] {
+  const withEdges = holding.sections.filter(
+    (s) => s.feature.startEdge?.kind === 'chamfer' || s.feature.endEdge?.kind === 'chamfer',
+  );
+  const threaded = part.threads.filter((t) => t.side === 'external' && here(holding, t.on)).map((t) => t.on);
+  const features = [...new Set([...withEdges.map((s) => s.feature.id), ...threaded])];
+  if (features.length === 0) return [];
+  const touched = holding.sections.filter((s) => features.includes(s.feature.id));
+  return [
+    {
+      ...base(holding, 'chamfer', 'edges', features, Math.max(...touched.map((s) => s.largest))),
+      title: `Chamfer ${features.map((f) => called(part, f)).join(', ')}${threaded.length > 0 ? '; both ends of the thread to below its root' : ''}`,
+      from: Math.min(...touched.map((s) => s.from)),
+      to: Math.max(...touched.map((s) => s.to)),
+      task: { does: 'plain' },
+    },
+  ];
+}

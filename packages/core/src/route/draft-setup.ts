@@ -1,0 +1,95 @@
+/**
+ * Drafts all operations of one setup: facing, the centre for the tailstock, outside, inside, cutting off, and the bench work after it.
+ */
+import type { Drill } from '../cutting/cutter.ts';
+import type { PartResult } from '../part/part-result.ts';
+import { called, type Draft } from './draft.ts';
+import { draftInside } from './draft-inside.ts';
+import { draftOutside } from './draft-outside.ts';
+import type { Holding } from './hold.ts';
+
+export function draftSetup(part: PartResult, holding: Holding, drills: readonly Drill[], last: boolean): Draft[] {
+  const { setup } = holding;
+  const end = setup.endOut === 'right' ? part.outline.length : 0;
+  const common = { setup: setup.id, atFreeEnd: false, working: false, why: [] as string[], cautions: [] as string[] };
+  const drafts: Draft[] = [
+    {
+      ...common,
+      id: `${setup.id}-face`,
+      kind: 'face',
+      features: [],
+      diameter: part.outline.largestDiameter,
+      title: setup.number === 1 ? `Face the ${setup.endOut} end clean` : `Face the ${setup.endOut} end to length`,
+      from: end,
+      to: end,
+      task: { does: 'face' },
+    },
+  ];
+  if (setup.tailstock)
+    drafts.push({
+      ...common,
+      id: `${setup.id}-centre`,
+      kind: 'centre',
+      features: [],
+      diameter: 0,
+      title: 'Centre the free end and bring up the tailstock',
+      from: end,
+      to: end,
+      task: { does: 'centre' },
+      why: ['The work stands out further than three times its thickness.'],
+    });
+  drafts.push(...draftInside(part, holding, drills), ...draftOutside(part, holding));
+  if (setup.number === 1)
+    drafts.push({
+      ...common,
+      id: `${setup.id}-part-off`,
+      kind: 'part off',
+      features: [],
+      diameter: part.outline.largestDiameter,
+      title: 'Cut off, leaving a millimetre to face',
+      from: setup.endOut === 'right' ? 0 : part.outline.length,
+      to: setup.endOut === 'right' ? 0 : part.outline.length,
+      task: { does: 'plain' },
+      cautions: [
+        'On a light lathe cut a groove with the parting cutter and saw through it by hand with the spindle stopped.',
+        'Parting: saddle locked, at centre height, shortest overhang; never between centres, never catch the piece by hand.',
+      ],
+    });
+  if (last) drafts.push(...benchWork(part, setup.id));
+  return drafts;
+}
+
+/** What is made off the lathe, and how without special machines. */
+function benchWork(part: PartResult, setup: string): Draft[] {
+  return part.notTurned.flatMap((f): Draft[] => {
+    if (f.kind === 'knurl') return [];
+    const ways: Record<typeof f.kind, string> = {
+      'hexagon socket':
+        f.kind === 'hexagon socket' && f.made === 'bonded insert'
+          ? 'Turn the insert from a socket screw head to the bore less the bond gap, degrease both, bond, let it cure fully, then test the torque'
+          : 'Have it broached, or bond or pin in an insert with a hexagon',
+      hexagon: 'File with a guide of two hardened rollers, or mill on a dividing plate',
+      flats: 'File with a guide of two hardened rollers set to the height of the flat',
+      'cross hole': 'Drill in a vee block from a centre punch mark set with the lathe tool at centre height',
+      slot: 'Saw and file between two guide plates',
+    };
+    return [
+      {
+        setup,
+        atFreeEnd: false,
+        working: false,
+        id: `${setup}-off-the-lathe-${f.id}`,
+        kind: 'off the lathe',
+        features: [f.id],
+        diameter: 0,
+        title: `Make ${called(part, f.id)}: ${ways[f.kind]}`,
+        from: 0,
+        to: 0,
+        task: { does: 'plain' },
+        why: ['Not lathe work.'],
+        cautions:
+          f.kind === 'hexagon socket' ? ['Retaining compound: nitrile gloves, fresh air, no flame near cleaners.'] : [],
+      },
+    ];
+  });
+}

@@ -1,0 +1,61 @@
+/**
+ * An operation as the planner first writes it down, before it has its place in the order and its cut.
+ */
+import type { Dimension, PartResult, PlacedThread } from '../part/part-result.ts';
+import type { Micrometre, Mm } from '../units/quantities.ts';
+import type { Ordered } from './precedence.ts';
+import type { Cone } from './tables/cone-setting.ts';
+import type { StepCurve } from './tables/curve-steps.ts';
+
+/** What the operation does to the work, by which its cut and table are found. */
+export type Task =
+  | { readonly does: 'face' }
+  | { readonly does: 'centre' }
+  | { readonly does: 'drill'; readonly diameter: Mm; readonly depth: Mm; readonly pointAngle: number }
+  | {
+      readonly does: 'turn';
+      /** Largest diameter still there when it starts, known once the order is; the target it is turned to. */
+      readonly target: Mm;
+      readonly stage: 'rough' | 'finish';
+      readonly where: 'outside' | 'bore';
+      /** Diameter left by the drill or the rough cut before it; for the outside it is read off the work. */
+      readonly startDiameter?: Mm | undefined;
+      readonly tolerance: Mm | undefined;
+      readonly finish: Micrometre | undefined;
+    }
+  | { readonly does: 'groove'; readonly width: Mm; readonly floor: Mm; readonly outer: Mm; readonly internal: boolean }
+  | { readonly does: 'thread'; readonly thread: PlacedThread }
+  | { readonly does: 'cone'; readonly cone: Cone; readonly startDiameter: Mm; readonly where: 'outside' | 'bore' }
+  | { readonly does: 'curve'; readonly curve: StepCurve; readonly largest: Mm }
+  | { readonly does: 'plain' };
+
+export interface Draft extends Ordered {
+  readonly title: string;
+  readonly from: Mm;
+  readonly to: Mm;
+  readonly task: Task;
+  readonly why: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+/** `Ø12.5`, to three decimals without trailing noughts; titles are in millimetres and converted where shown. */
+export function inWords(diameter: Mm): string {
+  return `Ø${Number(diameter.toFixed(3))}`;
+}
+
+/** What the turner calls a feature. */
+export function called(part: PartResult, id: string): string {
+  const all = [...part.outside, ...part.inside, ...part.grooves].map((p) => p.feature);
+  const found = all.find((f) => f.id === id) ?? part.notTurned.find((f) => f.id === id);
+  return `the ${found?.name ?? id.replaceAll('-', ' ')}`;
+}
+
+/** The dimension `feature.field`, if the part has it. */
+export function dimensionOf(part: PartResult, feature: string, field: string): Dimension | undefined {
+  return part.dimensions.find((d) => d.id === `${feature}.${field}`);
+}
+
+/** The size to aim at: the middle of the limits. */
+export function middle(dimension: Dimension | undefined, otherwise: Mm): Mm {
+  return dimension ? (dimension.max + dimension.min) / 2 : otherwise;
+}

@@ -1,0 +1,271 @@
+/**
+ * How the work is held in each setup: which end stands out, on what it is gripped, whether the tailstock helps.
+ */
+import type { Chuck, Lathe, Workshop } from '../lathe/schema.ts';
+import type { PartResult, Placed } from '../part/part-result.ts';
+import type { OutsideSection } from '../part/schema.ts';
+import { clamped, deflectionUnderUnitLoad, type MmPerNewton } from '../structure/stepped-beam.ts';
+import type { Mm } from '../units/quantities.ts';
+import { facingAllowance, jawClearance, unsupportedRatio } from './practice.ts';
+import type { Setup } from './route-result.ts';
+import type { RouteWishes } from './schema.ts';
+import { partingWidth } from './stock.ts';
+import { bar, beamOut, cutToLength, turnedDown, type Workpiece } from './workpiece.ts';
+
+export type End = 'left' | 'right';
+
+/** Steel is assumed where the material is unknown; the shape decides, not the modulus. */
+export const steel = { youngsModulus: 200_000, poisson: 0.3 } as const;
+
+/** A centre that does not give: the lathe's own give is not in this account. */
+const firmCentre = 1e9;
+
+/** A setup being planned: the printed record and what the planner needs besides. */
+export interface Holding {
+  readonly setup: Setup;
+  /** Jaw face nearest to the free end, along the part. */
+  readonly jaw: Mm;
+  /** Outside sections cut here. */
+  readonly sections: readonly Placed<OutsideSection>[];
+  readonly chuck: Chuck;
+}
+
+/** The chuck for a diameter: the one wished for, else the first that opens to it. */
+export function chuckFor(lathe: Lathe, diameter: Mm, wished: string | undefined): Chuck | undefined {
+  return (
+    lathe.chucks.find((c) => c.id === wished) ??
+    lathe.chucks.find((c) => diameter >= c.from && diameter <= c.to) ??
+    lathe.chucks[0]
+  );
+}
+
+/**
+ * The end that stands out first: the one from which more of the outside can be turned, towards the thickest section at the chuck.
+ * When both serve alike the end away from the bores goes first, so that they are bored on a turned, dialled-in outside.
+ */
+export function firstEndOut(part: PartResult, wishes: RouteWishes | undefined): End {
+  if (wishes?.firstEndOut) return wishes.firstEndOut;
+  const reach = (end: End) => sectionsFrom(part, end).reduce((sum, s) => sum + (s.to - s.from), 0);
+  const difference = reach('right') - reach('left');
+  if (Math.abs(difference) > 1e-6) return difference > 0 ? 'right' : 'left';
+  return part.inside.some((s) => s.side === 'inside right') ? 'left' : 'right';
+}
+
+/** Sections from the free end up to and including the thickest nearest to the chuck. */
+export function sectionsFrom(part: PartResult, end: End): readonly Placed<OutsideSection>[] {
+  const largest = Math.max(0, ...part.outside.map((s) => s.largest));
+  const thick = part.outside.map((s) => s.largest >= largest - 1e-9);
+  return end === 'right' ? part.outside.slice(thick.indexOf(true)) : part.outside.slice(0, thick.lastIndexOf(true) + 1);
+}
+
+/** The first setup, from the bar. */
+export function firstHolding(
+  part: PartResult,
+  workshop: Workshop,
+  chuck: Chuck,
+  diameter: Mm,
+  wishes: RouteWishes | undefined,
+): Holding {
+  const end = firstEndOut(part, wishes);
+  const { length } = part.outline;
+  const beyond = facingAllowance + partingWidth(workshop) + jawClearance;
+  const jaw = end === 'right' ? -beyond : length + beyond;
+  const sections = sectionsFrom(part, end);
+  const out = length + beyond + facingAllowance;
+  const tailstock = wantsTailstock(part, workshop.lathe, sections, end, jaw, wishes?.tailstock);
+  return {
+    jaw,
+    sections,
+    chuck,
+    setup: {
+      id: 'setup-1',
+      number: 1,
+      title: `From the bar, ${end} end out`,
+      chuck: chuck.name,
+      endOut: end,
+      grip: { diameter, length: chuck.jawLength, on: 'bar', protected: false },
+      tailstock,
+      out,
+      gripFrom: end === 'right' ? jaw - chuck.jawLength : jaw,
+      gripTo: end === 'right' ? jaw : jaw + chuck.jawLength,
+      dialIn: undefined,
+      why: [
+        'Everything that must run true with each other is turned in this one setup.',
+        'The thickest section is next to the chuck, so the work is stiffest where it is cut hardest.',
+      ],
+      cautions: ['Bar that stands out behind the spindle whips: keep it inside or guide it.'],
+    },
+  };
+}
+
+/** The second setup: turned round and held on a surface finished in the first. Undefined when nothing finished can be gripped. */
+export function secondHolding(
+  part: PartResult,
+  workshop: Workshop,
+  first: Holding,
+  wishes: RouteWishes | undefined,
+): Holding | undefined {
+  const end: End = first.setup.endOut === 'right' ? 'left' : 'right';
+  const chosen = gripSections(part, workshop.lathe, first, end)[0];
+  if (!chosen) return undefined;
+  const { section, jaw, length, chuck } = chosen;
+  const rest = part.outside.filter((s) => !first.sections.includes(s));
+  const runout = tightestBand(part);
+  const marked = section.feature.role === 'sliding' || section.feature.role === 'sealing';
+  const partEnd = end === 'left' ? 0 : part.outline.length;
+  return {
+    jaw,
+    sections: rest,
+    chuck,
+    setup: {
+      id: 'setup-2',
+      number: 2,
+      title: `Turned round, ${end} end out, held on ${nameOf(section)}`,
+      chuck: chuck.name,
+      endOut: end,
+      grip: { diameter: section.smallest, length, on: section.feature.id, protected: true },
+      tailstock: rest.length > 0 && wantsTailstock(part, workshop.lathe, rest, end, jaw, wishes?.tailstock),
+      out: Math.abs(jaw - partEnd) + facingAllowance,
+      gripFrom: end === 'left' ? jaw : jaw - length,
+      gripTo: end === 'left' ? jaw + length : jaw,
+      dialIn: runout / 2,
+      why: [
+        `Held on ${nameOf(section)}, finished in the first setup: of the surfaces the jaws can reach it gives way least under the cut.`,
+        `Dial in until the indicator moves less than half the closest tolerance${marked ? '; this is a working surface, so protect it' : ''}.`,
+      ],
+      cautions: [
+        'Protect the finished surface with soft jaws, a split bush or thin sheet. After turning round spin the chuck once by hand.',
+      ],
+    },
+  };
+}
+
+function nameOf(section: Placed<OutsideSection>): string {
+  return `the ${section.feature.name ?? section.feature.id}`;
+}
+
+interface GripChoice {
+  readonly section: Placed<OutsideSection>;
+  readonly jaw: Mm;
+  readonly length: Mm;
+  readonly chuck: Chuck;
+}
+
+/** Cylinders that the jaws can hold, the one that gives way least first; working surfaces count as three times as soft. */
+function gripSections(part: PartResult, lathe: Lathe, first: Holding, end: End): GripChoice[] {
+  const candidates = first.sections.flatMap((section): (GripChoice & { readonly give: number })[] => {
+    if (section.feature.kind !== 'cylinder') return [];
+    const chuck = chuckFor(lathe, section.smallest, undefined);
+    if (!chuck || section.largest > chuck.to || section.largest < chuck.from) return [];
+    const room = section.to - section.from - 0.5;
+    const length = Math.min(chuck.jawLength, room);
+    if (length < Math.min(4, section.largest / 2)) return [];
+    const jaw = end === 'left' ? section.from + 0.5 : section.to - 0.5;
+    const give = giveAtEnd(part, jaw, end);
+    const { role } = section.feature;
+    const working = role === 'sliding' || role === 'sealing' || part.threads.some((t) => t.on === section.feature.id);
+    const short = Math.max(1, section.largest / length);
+    return [{ section, jaw, length, chuck, give: give * (working ? 3 : 1) * short }];
+  });
+  return candidates.toSorted((a, b) => a.give - b.give);
+}
+
+/** Give of the finished part at its free end when the jaws end at a place. */
+function giveAtEnd(part: PartResult, jaw: Mm, end: End): MmPerNewton {
+  const work = finishedWork(part);
+  const beam = beamOut(work, jaw, end);
+  const out = beam.at(-1)?.to ?? 0;
+  if (out <= 0.1) return 0;
+  const modulus = part.material?.youngsModulus ?? steel.youngsModulus;
+  const poissonRatio = part.material?.poisson ?? steel.poisson;
+  return (
+    deflectionUnderUnitLoad({ sections: beam, youngsModulus: modulus, poissonRatio, chuck: clamped }, [out])[0] ?? 0
+  );
+}
+
+/** The finished outside as plain stretches: grooves count over the whole of their width. */
+export function finishedWork(part: PartResult): Workpiece {
+  const { length, largestDiameter } = part.outline;
+  const sections = part.outside.reduce<Workpiece>(
+    (work, s) => turnedDown(work, s.from, s.to, Math.max(s.smallest, 0.2 * s.largest, 0.5)),
+    bar(0, length, largestDiameter),
+  );
+  return part.grooves
+    .filter((g) => g.side === 'outside')
+    .reduce<Workpiece>((work, g) => turnedDown(work, g.from, g.to, Math.max(g.smallest, 0.5)), sections);
+}
+
+function wantsTailstock(
+  part: PartResult,
+  lathe: Lathe,
+  sections: readonly Placed<OutsideSection>[],
+  end: End,
+  jaw: Mm,
+  wished: boolean | undefined,
+): boolean {
+  const able = lathe.tailstock !== undefined && lathe.tailstock.centre !== 'none' && takesCentre(part, end);
+  if (wished !== undefined) return wished && able;
+  return able && slender(sections, end, jaw);
+}
+
+/** Stands out further than three times the thickness it has on average. */
+export function slender(sections: readonly Placed<OutsideSection>[], end: End, jaw: Mm): boolean {
+  return sections.some((s) => {
+    const far = Math.abs((end === 'right' ? s.to : s.from) - jaw);
+    return far > unsupportedRatio * s.largest && s.to - s.from > s.largest;
+  });
+}
+
+/** A flat end of at least 4 mm without a bore takes a centre hole that may stay in the part. */
+export function takesCentre(part: PartResult, end: End): boolean {
+  const last = end === 'right' ? part.outside.at(-1) : part.outside[0];
+  const bored = part.inside.some((s) => s.side === (end === 'right' ? 'inside right' : 'inside left'));
+  return (
+    last !== undefined && last.feature.kind === 'cylinder' && last.smallest >= 4 && !bored && !part.outline.through
+  );
+}
+
+/** The closest diameter tolerance of the part: what run-out is measured against. */
+function tightestBand(part: PartResult): Mm {
+  const bands = part.dimensions
+    .filter((d) => d.kind === 'outside diameter' || d.kind === 'inside diameter')
+    .map((d) => d.max - d.min)
+    .filter((band) => band > 0);
+  return bands.length > 0 ? Math.min(...bands) : 0.05;
+}
+
+/**
+ * Give of the work under a unit radial load over a stretch, the largest of the stations.
+ */
+export function giveOver(part: PartResult, work: Workpiece, holding: Holding, from: Mm, to: Mm): MmPerNewton {
+  const sections = beamOut(work, holding.jaw, holding.setup.endOut);
+  const end = sections.at(-1)?.to ?? 0;
+  if (end <= 0.1) return 0;
+  const place = (z: Mm) =>
+    Math.min(end, Math.max(0, holding.setup.endOut === 'right' ? z - holding.jaw : holding.jaw - z));
+  const stations = Array.from({ length: 9 }, (_, i) => place(from + ((to - from) * i) / 8)).filter((x) => x > 0);
+  if (stations.length === 0) return 0;
+  const gives = deflectionUnderUnitLoad(
+    {
+      sections,
+      youngsModulus: part.material?.youngsModulus ?? steel.youngsModulus,
+      poissonRatio: part.material?.poisson ?? steel.poisson,
+      chuck: clamped,
+      tailstock: holding.setup.tailstock ? { at: end, stiffness: firmCentre } : undefined,
+    },
+    stations,
+  );
+  return Math.max(...gives);
+}
+
+/** The bar as it goes into the first setup. */
+export function barFor(part: PartResult, first: Holding): Workpiece {
+  const free = first.setup.endOut === 'right' ? part.outline.length + facingAllowance : -facingAllowance;
+  const held = first.setup.endOut === 'right' ? first.setup.gripFrom : first.setup.gripTo;
+  return bar(Math.min(free, held), Math.max(free, held), first.setup.grip.diameter);
+}
+
+/** The part cut off its bar, as it goes into the second setup. */
+export function cutOff(work: Workpiece, part: PartResult): Workpiece {
+  return cutToLength(work, -facingAllowance, part.outline.length + facingAllowance);
+}

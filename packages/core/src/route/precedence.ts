@@ -1,0 +1,234 @@
+/**
+ * The order of work, as rules with reasons. A rule holds between two operations of the same setup.
+ */
+import type { Mm } from '../units/quantities.ts';
+import type { Operation } from './route-result.ts';
+
+type Kind = Operation['kind'];
+
+/** What ordering needs to know of an operation. */
+export interface Ordered {
+  readonly id: string;
+  readonly kind: Kind;
+  readonly setup: string;
+  readonly features: readonly string[];
+  /** Largest diameter it works on. */
+  readonly diameter: Mm;
+  /** Cut from the free end with the tailstock out of the way. */
+  readonly atFreeEnd: boolean;
+  /** A surface that seals or slides. */
+  readonly working: boolean;
+}
+
+export interface Rule {
+  readonly id: string;
+  readonly why: string;
+  readonly before: readonly Kind[];
+  readonly after: readonly Kind[];
+  /** Only when the two touch the same feature. */
+  readonly sameFeature?: boolean;
+  readonly when?: (before: Ordered, after: Ordered) => boolean;
+}
+
+const turning: readonly Kind[] = [
+  'rough turn',
+  'finish turn',
+  'turn cone',
+  'turn curve',
+  'groove',
+  'chamfer',
+  'thread',
+  'knurl',
+  'polish',
+];
+
+export const rules: readonly Rule[] = [
+  {
+    id: 'face-first',
+    why: 'Lengths are measured from this face, so it is faced first.',
+    before: ['face'],
+    after: ['centre', 'drill', 'bore', ...turning],
+  },
+  {
+    id: 'centre-before-drill',
+    why: 'A centre hole keeps the drill from wandering.',
+    before: ['centre'],
+    after: ['drill'],
+  },
+  {
+    id: 'centre-before-turning',
+    why: 'The centre supports the work from here on.',
+    before: ['centre'],
+    after: turning,
+  },
+  {
+    id: 'drill-before-bore',
+    why: 'The boring bar needs a hole to go into.',
+    before: ['drill'],
+    after: ['bore', 'turn cone'],
+    when: (a, b) => b.kind === 'bore' || sameHole(a, b),
+  },
+  {
+    id: 'bore-before-inner-cone',
+    why: 'The cone is the last cut of its cavity.',
+    before: ['bore'],
+    after: ['turn cone'],
+    sameFeature: true,
+  },
+  {
+    id: 'rough-before-finish',
+    why: 'All heavy cuts come before any finishing cut: they move the work, warm it and free its stresses.',
+    before: ['rough turn', 'drill'],
+    after: ['finish turn', 'groove', 'thread', 'chamfer', 'turn cone', 'turn curve', 'polish'],
+  },
+  {
+    id: 'thick-before-thin-rough',
+    why: 'Roughed from the thick to the thin, the work stays stiff as long as it can.',
+    before: ['rough turn'],
+    after: ['rough turn'],
+    when: (a, b) => a.diameter > b.diameter,
+  },
+  {
+    id: 'bore-before-finish',
+    why: 'Boring lets a wall spring; the outside is finished after it.',
+    before: ['bore'],
+    after: ['finish turn', 'polish'],
+  },
+  {
+    id: 'knurl-before-finish',
+    why: 'Knurling pushes hard and raises metal; close sizes come after it.',
+    before: ['knurl'],
+    after: ['finish turn', 'thread', 'polish'],
+  },
+  {
+    id: 'groove-before-finish',
+    why: 'The finishing cut takes the burr of the groove with it.',
+    before: ['groove'],
+    after: ['finish turn'],
+    sameFeature: true,
+  },
+  {
+    id: 'groove-before-thread',
+    why: 'The threading cutter runs out into the relief.',
+    before: ['groove'],
+    after: ['thread'],
+  },
+  {
+    id: 'size-before-chamfer',
+    why: 'A chamfer is measured from the finished size.',
+    before: ['finish turn'],
+    after: ['chamfer'],
+    sameFeature: true,
+  },
+  {
+    id: 'size-before-thread',
+    why: 'The crest of the thread is turned to size first.',
+    before: ['finish turn'],
+    after: ['thread'],
+    sameFeature: true,
+  },
+  {
+    id: 'chamfer-before-thread',
+    why: 'Chamfers at both ends keep the thread from raising a burr and let it start.',
+    before: ['chamfer'],
+    after: ['thread'],
+  },
+  {
+    id: 'thick-before-thin-finish',
+    why: 'The slender end is finished last, when nothing heavy is left to do.',
+    before: ['finish turn'],
+    after: ['finish turn'],
+    when: (a, b) => a.diameter > b.diameter,
+  },
+  {
+    id: 'free-end-late',
+    why: 'The free end is shaped last, once the tailstock is no longer needed.',
+    before: ['finish turn', 'groove', 'thread'],
+    after: ['turn curve', 'turn cone'],
+    when: (_, b) => b.atFreeEnd,
+  },
+  {
+    id: 'working-surface-last',
+    why: 'A sealing or sliding surface is polished after everything that could mark it.',
+    before: ['groove', 'chamfer', 'thread', 'turn cone', 'turn curve', 'finish turn', 'bore'],
+    after: ['polish'],
+  },
+  {
+    id: 'cut-off-last',
+    why: 'Once cut off, nothing more can be done true to this setup.',
+    before: ['face', 'centre', 'drill', 'bore', ...turning],
+    after: ['part off'],
+  },
+  {
+    id: 'bench-work-last',
+    why: 'Work off the lathe waits until the lathe work is done.',
+    before: ['face', 'centre', 'drill', 'bore', ...turning, 'part off'],
+    after: ['off the lathe'],
+  },
+];
+
+function sameHole(a: Ordered, b: Ordered): boolean {
+  return a.features.some((f) => b.features.includes(f));
+}
+
+/** Does the rule put `a` before `b`? */
+export function applies(rule: Rule, a: Ordered, b: Ordered): boolean {
+  return (
+    a.id !== b.id &&
+    a.setup === b.setup &&
+    rule.before.includes(a.kind) &&
+    rule.after.includes(b.kind) &&
+    (!rule.sameFeature || sameHole(a, b)) &&
+    (rule.when?.(a, b) ?? true)
+  );
+}
+
+const preference: readonly Kind[] = [
+  'face',
+  'centre',
+  'drill',
+  'rough turn',
+  'bore',
+  'knurl',
+  'groove',
+  'finish turn',
+  'chamfer',
+  'thread',
+  'turn cone',
+  'turn curve',
+  'polish',
+  'part off',
+  'off the lathe',
+];
+
+/**
+ * Operations in a legal order: by setup, then by the rules, and where they leave a choice in the customary order, thick before thin.
+ *
+ * @param operations  of all setups; setups keep the order of `setups`
+ * @param setups  ids in the order they are done
+ * @returns the operations in order, each with the reasons that put it after others
+ */
+export function inOrder<T extends Ordered>(
+  operations: readonly T[],
+  setups: readonly string[],
+): { operation: T; reasons: string[] }[] {
+  return setups.flatMap((setup) => orderSetup(operations.filter((o) => o.setup === setup)));
+}
+
+function orderSetup<T extends Ordered>(operations: readonly T[]): { operation: T; reasons: string[] }[] {
+  const waiting = [...operations];
+  const done: { operation: T; reasons: string[] }[] = [];
+  while (waiting.length > 0) {
+    const free = waiting.filter((b) => !waiting.some((a) => rules.some((rule) => applies(rule, a, b))));
+    const next = (free.length > 0 ? free : waiting).toSorted(customary)[0];
+    if (!next) break;
+    waiting.splice(waiting.indexOf(next), 1);
+    const reasons = rules.filter((rule) => done.some((d) => applies(rule, d.operation, next))).map((rule) => rule.why);
+    done.push({ operation: next, reasons });
+  }
+  return done;
+}
+
+function customary(a: Ordered, b: Ordered): number {
+  return preference.indexOf(a.kind) - preference.indexOf(b.kind) || b.diameter - a.diameter;
+}
