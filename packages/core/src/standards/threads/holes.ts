@@ -113,12 +113,22 @@ function metricDrill(thread: Thread): Chosen {
 }
 
 function byEngagement(thread: Thread): Chosen {
-  return { diameter: soldDrill(holeForEngagement(thread, 0.8)), sources: ['common-practice'] };
+  const wanted = holeForEngagement(thread, 0.8);
+  const nearest = soldDrill(wanted);
+  const greatest = nutMinor(thread)?.max ?? Number.POSITIVE_INFINITY;
+  return {
+    diameter: nearest > greatest ? soldDrill(wanted - drillStep(wanted)) : nearest,
+    sources: ['common-practice'],
+  };
+}
+
+function drillStep(diameter: Mm): Mm {
+  return diameter < 3 ? 0.05 : diameter < 14 ? 0.1 : 0.25;
 }
 
 /** To the 0.05 mm of a drill set, to 0.1 mm from 3 mm on, to 0.25 mm from 14 mm on. */
 function soldDrill(diameter: Mm): Mm {
-  const step = diameter < 3 ? 0.05 : diameter < 14 ? 0.1 : 0.25;
+  const step = drillStep(diameter);
   return Number((Math.round(diameter / step) * step).toFixed(3));
 }
 
