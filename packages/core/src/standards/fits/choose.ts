@@ -123,11 +123,12 @@ function pairs(nominal: Mm, basis: Basis): Pair[] {
   const found: Pair[] = [];
   for (let h = from; h <= to; h++) {
     for (let s = Math.max(from, h - fitGrades.holeCoarser); s <= Math.min(to, h + fitGrades.holeFiner); s++) {
+      const plain = basis === 'hole' ? classMicrometres(nominal, 'H', h) : classMicrometres(nominal, 'h', s);
       for (const letters of shaftLetters) {
         const holeLetters = basis === 'hole' ? 'H' : letters.toUpperCase();
         const shaftOwn = basis === 'hole' ? letters : 'h';
-        const hole = classMicrometres(nominal, holeLetters, h);
-        const shaft = classMicrometres(nominal, shaftOwn, s);
+        const hole = basis === 'hole' ? plain : classMicrometres(nominal, holeLetters, h);
+        const shaft = basis === 'hole' ? classMicrometres(nominal, shaftOwn, s) : plain;
         if (!hole || !shaft) continue;
         const names = { hole: `${holeLetters}${gradeRows[h]?.grade}`, shaft: `${shaftOwn}${gradeRows[s]?.grade}` };
         found.push({ ...names, min: hole[1] - shaft[0], max: hole[0] - shaft[1] });

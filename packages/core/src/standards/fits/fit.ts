@@ -44,6 +44,7 @@ export interface WrittenFit {
  * @returns kind of fit and clearances, negative for interference [mm]
  * @throws DomainError when a largest size is below its smallest
  * @source ISO-286-1 definitions of the three kinds of fit
+ * @valid any limits in the same unit
  * @example fit({ max: 50.025, min: 50 }, { max: 49.975, min: 49.95 }) → { kind: 'clearance', maxClearance: 0.075, minClearance: 0.025 }
  */
 export function fit(hole: Limits, shaft: Limits): Fit {

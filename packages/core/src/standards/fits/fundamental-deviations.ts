@@ -224,7 +224,18 @@ export const shaftLetters: readonly string[] = [
   ...['x', 'y', 'z', 'za', 'zb', 'zc'],
 ];
 
-/** The published deviation of a letter at a size range, undefined where the standard has none. */
+/**
+ * The published deviation of a letter at a size range.
+ *
+ *     es of a to h, ei of k to zc, ES of J
+ *
+ * @param row  values of the letter, from {@link shaftRows} or {@link jRows}
+ * @param range  place of the size in {@link fineRanges} [-]
+ * @returns the deviation, undefined where the standard has none [µm]
+ * @source ISO-286-1 as reprinted in the sources of the row
+ * @valid over 0 to 500 mm
+ * @example tableDeviation(shaftRows.f, 7) → -25
+ */
 export function tableDeviation(row: DeviationRow | undefined, range: number): number | undefined {
   return row?.um[range - row.from];
 }

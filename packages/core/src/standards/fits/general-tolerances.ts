@@ -108,6 +108,14 @@ export function generalAngleDeviation(shorterSide: Mm, generalClass: GeneralClas
   return radians(degrees);
 }
 
+/** What to know about a linear value: in two of the coarse cells the printed sheets contradict each other. */
+export function generalRemarks(nominal: Mm, generalClass: GeneralClass): string[] {
+  if (generalClass !== 'c' || nominal > 6) return [];
+  return [
+    'two of three sheets print 0.15 up to 3 mm and 0.2 up to 6 mm, which look like an older coarse class; 0.2 and 0.3 taken',
+  ];
+}
+
 const linearRange: Readonly<Record<GeneralClass, string>> = {
   f: 'a size of 0.5 to 2000 mm for class f; state the tolerance outside that',
   m: 'a size of 0.5 to 4000 mm for class m; state the tolerance outside that',

@@ -4,7 +4,7 @@
 import { z } from 'zod';
 import type { LengthUnit } from '../../units/length.ts';
 import { type Mm, mmPerInch } from '../../units/quantities.ts';
-import { classProvenance } from './provenance.ts';
+import { classProvenance, type Standing } from './provenance.ts';
 
 export const unitsField = z.enum(['mm', 'in']).default('mm').describe('unit of a bare number: mm or in');
 
@@ -12,10 +12,15 @@ export const nominalField = z
   .union([z.string().max(60), z.number()])
   .describe('nominal size [mm or in, as typed], for example 40, "12,5" or "5/16 in"');
 
-export const clearanceField = (which: string) =>
-  z
-    .union([z.string().max(60), z.number()])
-    .describe(`${which} clearance, negative for interference [mm or in, as typed]`);
+const clearance = z.union([z.string().max(60), z.number()]);
+
+export const leastClearanceField = clearance.describe(
+  'smallest wanted clearance, negative for interference [mm or in, as typed]',
+);
+
+export const mostClearanceField = clearance.describe(
+  'largest wanted clearance, negative for interference [mm or in, as typed]',
+);
 
 export const generalField = z
   .enum(['f', 'm', 'c', 'v'])
@@ -39,7 +44,10 @@ export const standingFields = {
 };
 
 /** Sources, standing and remarks of several classes at a size, the weakest standing for all. */
-export function standingOf(nominal: Mm, classes: readonly string[]) {
+export function standingOf(
+  nominal: Mm,
+  classes: readonly string[],
+): { sources: string[]; standing: Standing; remarks: string[] } {
   const each = classes.map((name) => ({ name, ...classProvenance(nominal, name) }));
   const standings = each.map((p) => p.standing);
   return {

@@ -10,7 +10,7 @@ const ask = (question: Question, input: unknown): unknown =>
 const named = (name: string): Question => {
   const found = [...fitsQuestions, ...stockQuestions].find((q) => q.name === name);
   if (!found) throw new Error(name);
-  return found as unknown as Question;
+  return found;
 };
 const all = [...fitsQuestions, ...stockQuestions].map((q) => q.name);
 
@@ -51,8 +51,10 @@ test('general tolerances of edges and angles', () => {
   expect(ask(named('general-tolerance'), { size: 30, of: 'angle' })).toEqual({
     plusMinus: 0.5,
     unit: 'degrees',
-    text: '±30′, ISO 2768-m',
+    text: '±30′, ISO 2768-m (medium)',
+    remarks: [],
   });
+  expect(ask(named('limits'), { size: 5, general: 'c' })).toMatchObject({ max: 5.3, standing: 'settled' });
 });
 
 test('nothing found is said, not hidden', () => {

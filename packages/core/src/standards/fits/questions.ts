@@ -8,14 +8,22 @@ import { type LengthUnit, readLength } from '../../units/length.ts';
 import { degrees, type Mm } from '../../units/quantities.ts';
 import { classesForLimits, fitsForClearance, type Role, roles, type SuggestedFit, suggestFits } from './choose.ts';
 import { classFit, parseFit } from './fit.ts';
-import { generalAngleDeviation, generalDeviation, generalEdgeDeviation } from './general-tolerances.ts';
+import {
+  type GeneralClass,
+  generalAngleDeviation,
+  generalClassNames,
+  generalDeviation,
+  generalEdgeDeviation,
+  generalRemarks,
+} from './general-tolerances.ts';
 import { parseNominal } from './nominal.ts';
 import {
   basisField,
-  clearanceField,
   generalField,
+  leastClearanceField,
   limitsOutput,
   limitsText,
+  mostClearanceField,
   nominalField,
   standingFields,
   standingOf,
@@ -56,7 +64,7 @@ const limits = defineQuestion({
     const standing =
       size.tolerance.kind === 'class'
         ? standingOf(size.nominal, [size.tolerance.toleranceClass])
-        : { sources: basis.startsWith('ISO 2768') ? ['HE-2768'] : [], standing: 'read' as const, remarks: [] };
+        : standingOfGeneral(size.nominal, basis, general);
     return {
       size: printTolerancedSize(size),
       nominal: size.nominal,
@@ -66,6 +74,16 @@ const limits = defineQuestion({
     };
   },
 });
+
+function standingOfGeneral(
+  nominal: Mm,
+  basis: string,
+  general: GeneralClass | undefined,
+): ReturnType<typeof standingOf> {
+  if (general === undefined || !basis.startsWith('ISO 2768')) return { sources: [], standing: 'read', remarks: [] };
+  const remarks = generalRemarks(nominal, general);
+  return { sources: ['HE-2768'], standing: remarks.length > 0 ? 'settled' : 'read', remarks };
+}
 
 const fitFields = {
   kind: z.enum(['clearance', 'transition', 'interference']).describe('kind of fit'),
@@ -124,6 +142,7 @@ const generalTolerance = defineQuestion({
     plusMinus: z.number().describe('permitted deviation either way [mm], for an angle [degrees]'),
     unit: z.enum(['mm', 'degrees']).describe('unit of the deviation'),
     text: z.string().describe('the tolerance in words'),
+    remarks: z.array(z.string()).describe('what to know about the value'),
   }),
   sources: ['ISO-2768-1', 'HE-2768', 'SB-2768', 'DI-2768', 'CC-2768'],
   example: {
@@ -133,12 +152,18 @@ const generalTolerance = defineQuestion({
   },
   answer({ size, of, class: generalClass, units }) {
     const nominal = parseNominal(size, units, 'size');
+    const from = `ISO 2768-${generalClass} (${generalClassNames[generalClass]})`;
     if (of === 'angle') {
       const plusMinus = Number(degrees(generalAngleDeviation(nominal.mm, generalClass)).toFixed(6));
-      return { plusMinus, unit: 'degrees' as const, text: `±${Math.round(plusMinus * 60)}′, ISO 2768-${generalClass}` };
+      return { plusMinus, unit: 'degrees' as const, text: `±${Math.round(plusMinus * 60)}′, ${from}`, remarks: [] };
     }
     const plusMinus = (of === 'edge' ? generalEdgeDeviation : generalDeviation)(nominal.mm, generalClass);
-    return { plusMinus, unit: 'mm' as const, text: `±${plusMinus} mm, ISO 2768-${generalClass}` };
+    return {
+      plusMinus,
+      unit: 'mm' as const,
+      text: `±${plusMinus} mm, ${from}`,
+      remarks: of === 'edge' ? [] : generalRemarks(nominal.mm, generalClass),
+    };
   },
 });
 
@@ -198,8 +223,8 @@ const fitForClearance = defineQuestion({
   asks: 'Which standard fits keep the clearance inside a wanted range?',
   input: z.strictObject({
     size: nominalField,
-    least: clearanceField('smallest wanted'),
-    most: clearanceField('largest wanted'),
+    least: leastClearanceField,
+    most: mostClearanceField,
     units: unitsField,
     basis: basisField,
   }),

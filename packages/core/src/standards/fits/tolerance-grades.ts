@@ -66,12 +66,33 @@ export const gradeRows: readonly GradeRow[] = [
 
 const gradeIndexes = new Map(gradeRows.map((row, i) => [row.grade, i]));
 
-/** Place of a grade in {@link gradeRows}, undefined when there is no such grade. */
+/**
+ * Place of a grade in {@link gradeRows}.
+ *
+ *     01, 0, 1 … 18 → 0 … 19
+ *
+ * @param grade  as written after IT or after the letters of a class
+ * @returns its place, undefined when there is no such grade [-]
+ * @source ISO-286-1
+ * @valid grades 01 to 18
+ * @example gradeIndex('7') → 8
+ */
 export function gradeIndex(grade: string): number | undefined {
   return gradeIndexes.get(grade);
 }
 
-/** Which of `upperEnds` a size falls in; a size a hair over an end through rounding stays below it. */
+/**
+ * Which size range a size falls in; a size a hair over an end through rounding stays below it.
+ *
+ *     the first i with size ≤ upperEnds[i]
+ *
+ * @param size  nominal size [mm]
+ * @param upperEnds  upper ends of the ranges, smallest first [mm]
+ * @returns place of the range, -1 beyond the last [-]
+ * @source ISO-286-1 ranges are over the lower end, up to and including the upper
+ * @valid any size
+ * @example rangeIndex(30, [3, 6, 10, 18, 30, 50]) → 4
+ */
 export function rangeIndex(size: Mm, upperEnds: readonly Mm[]): number {
   return upperEnds.findIndex((end) => size <= end + 1e-9);
 }
@@ -92,7 +113,9 @@ export function checkSize(nominal: Mm): void {
  * @param grade  01, 0, 1 … 18, with or without IT before it
  * @returns the tolerance [mm]
  * @throws DomainError when the size or the grade is not in the table
- * @source ND-15.1 table 15.1, IT01 to IT16; IT17 from SF-js17, IT18 remembered from ISO-286-1
+ * @source ND-15.1 table 15.1, IT01 to IT16
+ * @source SF-js17 for grade 17
+ * @source ISO-286-1 for grade 18, from memory
  * @valid over 0 to 500 mm
  * @example toleranceGrade(40, 'IT7') → 0.025
  */

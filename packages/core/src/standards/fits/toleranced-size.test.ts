@@ -38,6 +38,8 @@ test.each([
   ['1-1/2 in H7', 38.125, 38.1],
   ['1 1/2" +.001/-0', 38.1254, 38.1],
   ['½" h9', 12.7, 12.657],
+  ['1/2 in ±1/64', 13.096875, 12.303125],
+  ['1/2 in +1/64/-0', 13.096875, 12.7],
   ['.312 in ±2 thou', 7.9756, 7.874],
 ] as const)('%s lies between %s and %s mm', (text, max, min) => {
   expect(limits(text)).toEqual([expect.closeTo(max, 9), expect.closeTo(min, 9)]);

@@ -33,12 +33,13 @@ const example = '40 f7, 12 ±0.1, 12 +0.02/-0.05, 5/16 in h9 or 11.95..11.98';
 const longestText = 60;
 const number = String.raw`(?:\d+(?:[.,]\d+)?|[.,]\d+)`;
 const unit = `(?:mm|cm|µm|um|inches|inch|in|"|″|thou|mil)`;
-const signed = String.raw`[+-]\s*${number}\s*${unit}?`;
+const amount = String.raw`(?:\d+/\d+|${number})\s*${unit}?`;
+const signed = String.raw`[+-]\s*${amount}`;
 const zero = String.raw`0+(?:[.,]0+)?\s*${unit}?`;
 const forms = {
   pair: /^(.+?)\s*(?:\.\.\.?|…|\bto\b)\s*(.+)$/,
   slashPair: new RegExp(String.raw`^(${number}\s*${unit}?)\s*/\s*(${number}\s*${unit}?)$`, 'i'),
-  plusMinus: new RegExp(String.raw`^(.+?)\s*\(?\s*±\s*(${number}\s*${unit}?)\s*\)?$`, 'i'),
+  plusMinus: new RegExp(String.raw`^(.+?)\s*\(?\s*±\s*(${amount})\s*\)?$`, 'i'),
   two: new RegExp(
     String.raw`^(.+?)(?:\s*\(\s*|\s+|(?=[+-]))(${signed}|${zero})\s*(?:[/;]|\s|(?=[+-]))\s*(${signed}|${zero})\s*\)?$`,
     'i',
@@ -203,6 +204,7 @@ function digits(mm: Mm, lengthUnit: LengthUnit): string {
  * @throws DomainError when the class does not exist at the size
  * @source ISO-286-1
  * @source ISO-2768-1
+ * @valid classes over 0 to 500 mm; stated deviations at any size; general tolerances from 0.5 mm
  * @example sizeLimits({ nominal: 40, tolerance: { kind: 'class', toleranceClass: 'f7' }, unit: 'mm', text: '40 f7' }, undefined) → { upper: -0.025, lower: -0.05, max: 39.975, min: 39.95, basis: 'f7' }
  */
 export function sizeLimits(size: TolerancedSize, general: GeneralClass | undefined): SizeLimits {
