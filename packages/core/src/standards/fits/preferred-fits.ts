@@ -76,7 +76,7 @@ export const preferredFits: readonly PreferredFit[] = [
     shaft: 'f7',
     shaftBasis: { hole: 'F8', shaft: 'h6' },
     name: 'close running, finer bore',
-    use: 'bush bored H7 on a running shaft',
+    use: 'bush bored to H7 on a running shaft, or a running bore on a ground h6 shaft',
     assembly: 'by hand',
     sources: ['ND-uses', 'ND-225'],
   },
