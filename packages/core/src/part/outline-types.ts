@@ -11,6 +11,12 @@ export interface Point {
   readonly r: Mm;
 }
 
+/** A point of the plane that may lie below the axis, or a direction. */
+export interface Vector {
+  readonly z: number;
+  readonly r: number;
+}
+
 interface SegmentBase {
   readonly from: Point;
   readonly to: Point;
@@ -18,6 +24,8 @@ interface SegmentBase {
   readonly feature: string;
   /** Its size was not entered but assumed so that the part can be drawn (pencil). */
   readonly assumed?: boolean | undefined;
+  /** A plane end or shoulder face of the feature, not its turned surface. */
+  readonly face?: boolean | undefined;
 }
 
 export interface Line extends SegmentBase {
@@ -26,7 +34,7 @@ export interface Line extends SegmentBase {
 
 export interface Arc extends SegmentBase {
   readonly kind: 'arc';
-  readonly centre: { readonly z: Mm; readonly r: number };
+  readonly centre: Vector;
   readonly radius: Mm;
   /** Signed turn from `from` to `to` about the centre, positive from +z towards +r. */
   readonly sweep: Radian;

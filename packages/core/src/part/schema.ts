@@ -3,8 +3,8 @@
  * Everything may be missing: a half-entered part is normal and still draws.
  */
 import { z } from 'zod';
-import type { LengthUnit } from '../units/length.ts';
 import { idField, lengthField, numberField, textField } from '../units/fields.ts';
+import type { LengthUnit } from '../units/length.ts';
 import { sizeField } from './size-field.ts';
 
 /** What a surface is for; steers fits, finish and the order of work. */
@@ -24,7 +24,9 @@ function edge(unit: LengthUnit) {
       radius: lengthField(unit, 'radius'),
     }),
     z.strictObject({
-      kind: z.literal('relief').describe('a shallow undercut at an inner corner, for the mating edge or the grinding of it'),
+      kind: z
+        .literal('relief')
+        .describe('a shallow undercut at an inner corner, for the mating edge or the grinding of it'),
       width: lengthField(unit, 'width along the part'),
       depth: lengthField(unit, 'depth below the surface'),
     }),
@@ -58,7 +60,9 @@ function outsideSection(unit: LengthUnit) {
       bulge: z.enum(['outward', 'inward']),
     }),
     z.strictObject({
-      kind: z.literal('crown').describe('a domed end: spherical cap whose foot has `diameter` and whose height is `length`'),
+      kind: z
+        .literal('crown')
+        .describe('a domed end: spherical cap whose foot has `diameter` and whose height is `length`'),
       ...common,
       diameter: sizeField(unit, 'diameter at the foot of the dome').optional(),
     }),
@@ -91,7 +95,9 @@ function insideSection(unit: LengthUnit) {
   };
   return z.discriminatedUnion('kind', [
     z.strictObject({
-      kind: z.literal('drilled').describe('as the drill leaves it; depth to the full diameter, the point goes on beyond'),
+      kind: z
+        .literal('drilled')
+        .describe('as the drill leaves it; depth to the full diameter, the point goes on beyond'),
       ...common,
       diameter: sizeField(unit, 'diameter').optional(),
       pointAngle: numberField('included angle of the point', '°', 60, 180).optional(),
@@ -121,7 +127,10 @@ function groove(unit: LengthUnit) {
     id: idField,
     name: textField('what the turner calls it', 80).optional(),
     on: idField.describe('id of the outside or inside section it is cut into'),
-    along: sizeField(unit, "from the section's start (left end; inside: the end nearer the face) to the groove's nearer wall").optional(),
+    along: sizeField(
+      unit,
+      "from the section's start (left end; inside: the end nearer the face) to the groove's nearer wall",
+    ).optional(),
     width: sizeField(unit, 'width at the floor').optional(),
     floorDiameter: sizeField(unit, 'diameter at the floor').optional(),
     floorRadius: lengthField(unit, 'radius in the corners of the floor').optional(),
@@ -205,7 +214,10 @@ export function partSchema(unit: LengthUnit) {
     minimumWall: lengthField(unit, 'no wall may be thinner than this').optional(),
     outside: z.array(outsideSection(unit)).max(80),
     inside: z
-      .strictObject({ left: z.array(insideSection(unit)).max(20).optional(), right: z.array(insideSection(unit)).max(20).optional() })
+      .strictObject({
+        left: z.array(insideSection(unit)).max(20).optional(),
+        right: z.array(insideSection(unit)).max(20).optional(),
+      })
       .optional(),
     grooves: z.array(groove(unit)).max(40).optional(),
     threads: z.array(thread(unit)).max(20).optional(),

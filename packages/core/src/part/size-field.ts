@@ -5,7 +5,9 @@ import { parseTolerancedSize, type TolerancedSize } from '../standards/fits/tole
 import { longest } from '../units/fields.ts';
 import type { LengthUnit } from '../units/length.ts';
 
-const typed = z.union([z.string().max(60), z.number()], { error: 'a size, for example "12 f7", "12,5 ±0.1" or "5/16 in"' });
+const typed = z.union([z.string().max(60), z.number()], {
+  error: 'a size, for example "12 f7", "12,5 ±0.1" or "5/16 in"',
+});
 
 /** A size as typed, read into millimetres with its tolerance. Must be above zero. */
 export function sizeField(unit: LengthUnit, what: string) {
@@ -18,7 +20,10 @@ export function sizeField(unit: LengthUnit, what: string) {
       } catch (error) {
         if (!(error instanceof InputError)) throw error;
         const issue = error.issues[0];
-        ctx.addIssue({ code: 'custom', message: `${issue?.expected ?? 'a size'}, for example ${issue?.example ?? '"12 f7"'}` });
+        ctx.addIssue({
+          code: 'custom',
+          message: `${issue?.expected ?? 'a size'}, for example ${issue?.example ?? '"12 f7"'}`,
+        });
       }
       return z.NEVER;
     })

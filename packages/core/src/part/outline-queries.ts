@@ -1,0 +1,102 @@
+/** What others ask of an outline. */
+import type { Mm } from '../units/quantities.ts';
+import type { Outline, Point, Segment } from './outline-types.ts';
+import { bounds, fractionsAtZ, isSame, isVertical, label, line, pointAt, reversedChain, same } from './segment.ts';
+
+/** Largest outside radius at `z`, either side of a step; 0 beyond the ends. */
+export function radiusAt(outline: Outline, z: Mm): Mm {
+  return largestRadiusAt(outline.outside, z);
+}
+
+/** Largest radius of a hole at `z`; 0 where the part is solid. */
+export function innerRadiusAt(outline: Outline, z: Mm): Mm {
+  return Math.max(largestRadiusAt(outline.insideLeft, z), largestRadiusAt(outline.insideRight, z));
+}
+
+function largestRadiusAt(chain: readonly Segment[], z: Mm): Mm {
+  let largest = 0;
+  for (const s of chain) {
+    const reaches = z >= Math.min(s.from.z, s.to.z) - same && z <= Math.max(s.from.z, s.to.z) + same;
+    if (isVertical(s)) {
+      if (reaches) largest = Math.max(largest, s.from.r, s.to.r);
+    } else if (reaches || s.kind === 'arc') {
+      for (const t of fractionsAtZ(s, z)) largest = Math.max(largest, pointAt(s, t).r);
+    }
+  }
+  return largest;
+}
+
+/** The half-section as one closed path: outside from left to right, back through the holes and along the axis. */
+export function closedLoop(outline: Outline): Segment[] {
+  const chain = [
+    ...outline.outside,
+    ...(outline.through ? [] : outline.insideRight),
+    ...reversedChain(outline.insideLeft),
+  ];
+  return chain.flatMap((segment, i) => {
+    const next = chain[(i + 1) % chain.length];
+    const axis = next && !isSame(segment.to, next.from) ? [line(segment.to, next.from, label('axis'))] : [];
+    return [segment, ...axis];
+  });
+}
+
+/** Points along a segment, both ends included, so near that the straight lines between them stay within `tolerance` of it. */
+export function segmentPoints(segment: Segment, tolerance: Mm): Point[] {
+  if (segment.kind === 'line') return [segment.from, segment.to];
+  const step = 2 * Math.acos(Math.max(0, 1 - Math.max(tolerance, 1e-9) / segment.radius));
+  const pieces = Math.min(10_000, Math.max(1, Math.ceil(Math.abs(segment.sweep) / Math.max(step, 1e-6))));
+  return Array.from({ length: pieces + 1 }, (_, i) => pointAt(segment, i / pieces));
+}
+
+export interface BeamSection {
+  readonly from: Mm;
+  readonly to: Mm;
+  readonly outerDiameter: Mm;
+  readonly innerDiameter: Mm;
+}
+
+/** A diameter may change by this part of itself within one section of the beam. */
+const finest = 0.04;
+
+/**
+ * The part between two places as plain stepped sections for bending: every step of the outline is a joint, and where the diameter runs
+ * (cone, arc, drill point) it is cut fine, each piece with the diameter of the same mean second moment (mean of d⁴).
+ */
+export function sectionsForBeam(outline: Outline, from: Mm = 0, to: Mm = outline.length): BeamSection[] {
+  const chains = [outline.outside, [...outline.insideLeft, ...outline.insideRight]] as const;
+  const ends = chains.flat().flatMap((s) => [s.from.z, s.to.z]);
+  const joints = [from, to, ...ends.filter((z) => z > from + same && z < to - same)].sort((a, b) => a - b);
+  return joints.slice(1).flatMap((b, i) => {
+    const a = joints[i] ?? from;
+    if (b - a <= 1e-7) return [];
+    const pieces = Math.max(...chains.map((chain) => piecesNeeded(chain, a, b)));
+    return Array.from({ length: pieces }, (_, k) => {
+      const [left, right] = [a + ((b - a) * k) / pieces, a + ((b - a) * (k + 1)) / pieces];
+      const [outerDiameter, innerDiameter] = chains.map((chain) => meanDiameter(chain, left, right));
+      return { from: left, to: right, outerDiameter: outerDiameter ?? 0, innerDiameter: innerDiameter ?? 0 };
+    });
+  });
+}
+
+function piecesNeeded(chain: readonly Segment[], a: Mm, b: Mm): number {
+  const radii = [0.001, 0.25, 0.5, 0.75, 0.999].map((t) => largestRadiusAt(chain, a + t * (b - a)));
+  const high = Math.max(...radii);
+  return high === 0 ? 1 : Math.min(60, Math.ceil((high - Math.min(...radii)) / (finest * high) + 1e-9) || 1);
+}
+
+/** Of the same mean d⁴, by three points of Gauss. */
+function meanDiameter(chain: readonly Segment[], a: Mm, b: Mm): Mm {
+  const x = Math.sqrt(3 / 5) / 2;
+  const at = (t: number) => largestRadiusAt(chain, a + t * (b - a)) ** 4;
+  return 2 * ((5 * at(0.5 - x) + 8 * at(0.5) + 5 * at(0.5 + x)) / 18) ** 0.25;
+}
+
+/** The box around the half-section: left end, right end and largest radius. */
+export function boundingBox(outline: Outline): { left: Mm; right: Mm; radius: Mm } {
+  const boxes = outline.outside.map(bounds);
+  return {
+    left: Math.min(...boxes.map((b) => b.min.z), outline.length),
+    right: Math.max(...boxes.map((b) => b.max.z), 0),
+    radius: Math.max(0, ...boxes.map((b) => b.max.r)),
+  };
+}
