@@ -7,7 +7,7 @@
 import { InputError } from '../../errors.ts';
 import type { SourceKey } from '../../sources/register.ts';
 import { type LengthUnit, readLength } from '../../units/length.ts';
-import { type Mm, mmPerInch } from '../../units/quantities.ts';
+import type { Mm } from '../../units/quantities.ts';
 import type { Standing } from '../small-parts/standing.ts';
 import { as568 } from './as568-sizes.ts';
 import { isoInsideDiameters, isoSections, jis } from './metric-ring-sizes.ts';
@@ -31,7 +31,8 @@ export interface ORing {
 }
 
 const hundredth = (mm: number): Mm => Math.round(mm * 100) / 100;
-const thou = (value: number): Mm => hundredth((value * mmPerInch) / 1000);
+/** Thousandths of an inch to hundredths of a millimetre, in whole numbers so that halves round up. */
+const thou = (value: number): Mm => Math.round((value * 254) / 100) / 100;
 
 let listed: readonly ORing[] | undefined;
 
