@@ -79,9 +79,9 @@ export const chiselEdge = {
  * @param wearFactor  W, 1.3 in normal work [-]
  * @returns thrust [N]
  * @throws DomainError when the diameter or feed is out of range
- * @source MH31 pp. 1152-1153; Kd and W from memory
+ * @source MH31 pp. 1152-1153, with Kd and W from memory
  * @valid as the printed tables: f to 1.25 mm/rev; D to 25.5 mm printed, carried on to 60 mm
- * @example handbookThrust(24000, 8, 0.15, 'standard', 1.3) → 2864
+ * @example handbookThrust(24000, 8, 0.15, 'standard', 1.3) → 2865
  */
 export function handbookThrust(
   factor: number,
@@ -107,7 +107,7 @@ export function handbookThrust(
  * @param wearFactor  W, 1.3 in normal work [-]
  * @returns torque [N·m]
  * @throws DomainError when the diameter or feed is out of range
- * @source MH31 pp. 1152-1153; Kd and W from memory
+ * @source MH31 pp. 1152-1153, with Kd and W from memory
  * @valid as {@link handbookThrust}
  * @example handbookTorque(24000, 8, 0.15, 'standard', 1.3) → 7.83
  */
@@ -191,7 +191,7 @@ export function pecks(diameter: Mm, depth: Mm): Mm[] {
  * @param depthRatio  depth over diameter [-]
  * @returns factors on cutting speed and feed [-]
  * @throws DomainError when the hole is deeper than 8 diameters
- * @source DEC reductions; the depths they belong to from memory
+ * @source DEC reductions, with the depths they belong to from memory
  * @valid twist drills without coolant through them, to 8 diameters
  * @example deepHole(4).speed → 0.8
  */

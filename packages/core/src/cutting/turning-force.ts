@@ -85,9 +85,10 @@ export function kienzleForce(width: Mm, thickness: Mm, cutData: CutData): Newton
  * @param reference  rake the specific force holds for γ_ref [rad]
  * @returns factor on the cutting force [-]
  * @throws DomainError when the rake is out of range
- * @source SVF 1 % a degree; KOE gives 1.5 % a degree, disputed
+ * @source SVF 1 % a degree
+ * @source KOE gives 1.5 % a degree, disputed
  * @valid −15° ≤ γ ≤ 30°
- * @example rakeCorrection(0.17453, 0) → 0.9
+ * @example rakeCorrection(0.2, 0) → 0.8854
  */
 export function rakeCorrection(rake: Radian, reference: Radian): number {
   if (!(degrees(rake) >= -15.001 && degrees(rake) <= 30.001))
@@ -106,7 +107,7 @@ export function rakeCorrection(rake: Radian, reference: Radian): number {
  * @source merchant-1945 circle of forces
  * @source KOE 0.3 to 0.5 near 90°, from memory
  * @valid −15° ≤ γ ≤ 25°
- * @example inPlaneRatio(0.10472) → 0.4
+ * @example inPlaneRatio(0) → 0.5273
  */
 export function inPlaneRatio(rake: Radian): number {
   if (!(degrees(rake) >= -15.001 && degrees(rake) <= 25.001))
