@@ -5,7 +5,7 @@ import type { Finding } from '../finding.ts';
 import type { Bar, Chuck, Workshop } from '../lathe/schema.ts';
 import { findMaterial } from '../materials/find.ts';
 import type { PartResult } from '../part/part-result.ts';
-import { nextBars } from '../standards/stock/bar-sizes.ts';
+import { nextBar } from '../standards/stock/bars.ts';
 import type { Mm } from '../units/quantities.ts';
 import { cleanUp, facingAllowance, jawClearance, sawKerf } from './practice.ts';
 import type { Stock } from './route-result.ts';
@@ -34,8 +34,7 @@ export function chooseStock(
   ];
   const length = made.reduce((sum, m) => sum + m.length, 0);
   const onRack = wishes?.stockDiameter === undefined ? fromRack(part, workshop.bars, needed, length) : undefined;
-  const diameter =
-    wishes?.stockDiameter ?? onRack?.diameter ?? nextBars(needed, 'either', 'drawn')[0]?.diameter ?? Math.ceil(needed);
+  const diameter = wishes?.stockDiameter ?? onRack?.diameter ?? nextBar(needed, 'either').diameter;
   const density = part.material?.density;
   const findings = stockFindings(part, workshop, chuck, diameter, length, needed);
   return {

@@ -1,0 +1,38 @@
+/** The cutter for an operation, of those the workshop owns. */
+import type { Cutter } from '../cutting/cutter.ts';
+import type { PlacedThread } from '../part/part-result.ts';
+import { degrees, type Mm } from '../units/quantities.ts';
+
+/** For turning and facing: roughing takes the one that stands the deepest cut, finishing the sharpest edge. */
+export function turningCutter(cutters: readonly Cutter[], stage: 'rough' | 'finish' | 'face'): Cutter | undefined {
+  const usable = cutters.filter((c) => c.kind === 'turning' || (stage === 'face' && c.kind === 'facing'));
+  const sharpness = { sharp: 0, honed: 1, moulded: 2 } as const;
+  const shoulder = usable.filter((c) => c.approachAngle >= 90);
+  const from = shoulder.length > 0 ? shoulder : usable;
+  if (stage === 'rough') return from.toSorted((a, b) => b.maxDepth - a.maxDepth)[0];
+  return from.toSorted((a, b) => sharpness[a.edge] - sharpness[b.edge] || b.noseRadius - a.noseRadius)[0];
+}
+
+/** The thickest bar that goes into the hole. */
+export function boringCutter(cutters: readonly Cutter[], hole: Mm): Cutter | undefined {
+  return cutters
+    .filter((c) => c.kind === 'boring' && (c.minBore ?? Number.POSITIVE_INFINITY) <= hole)
+    .toSorted((a, b) => (b.barDiameter ?? 0) - (a.barDiameter ?? 0))[0];
+}
+
+/** The widest grooving cutter that fits. */
+export function groovingCutter(cutters: readonly Cutter[], width: Mm): Cutter | undefined {
+  return cutters
+    .filter((c) => c.kind === 'grooving' && (c.width ?? Number.POSITIVE_INFINITY) <= width + 1e-9)
+    .toSorted((a, b) => (b.width ?? 0) - (a.width ?? 0))[0];
+}
+
+/** A threading cutter of the thread's own angle. */
+export function threadingCutter(cutters: readonly Cutter[], placed: PlacedThread): Cutter | undefined {
+  const angle = degrees(placed.thread.flankAngle);
+  return cutters.find((c) => c.kind === 'threading' && Math.abs((c.flankAngle ?? 0) - angle) <= 0.5);
+}
+
+export function partingCutter(cutters: readonly Cutter[]): Cutter | undefined {
+  return cutters.find((c) => c.kind === 'parting');
+}

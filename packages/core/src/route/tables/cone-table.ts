@@ -1,0 +1,58 @@
+/** The setting sheet of a cone: the angle of the top slide, the strokes, and the test that proves the angle. */
+import { degrees, type Mm } from '../../units/quantities.ts';
+import type { DialTable } from '../dial-table.ts';
+import { angleTolerance, type Cone, degreesMinutes, setOverAngle, sideLength } from './cone-setting.ts';
+import { type Dial, dialNote, dialSetting } from './dial.ts';
+
+/** Depth of one stroke by hand, on the radius; `common practice`. */
+const strokeDepth: Mm = 0.2;
+
+export interface ConeTableInput {
+  readonly id: string;
+  readonly operation: string;
+  readonly title: string;
+  readonly cone: Cone;
+  /** Diameter from which it is cut: the rough outside, or the hole. */
+  readonly startDiameter: Mm;
+  readonly where: 'outside' | 'bore';
+  readonly across: Dial;
+}
+
+export function coneTable(input: ConeTableInput): DialTable {
+  const { cone } = input;
+  const angle = setOverAngle(cone);
+  const thin = Math.min(cone.startDiameter, cone.endDiameter);
+  const wide = Math.max(cone.startDiameter, cone.endDiameter);
+  const depth = input.where === 'outside' ? (input.startDiameter - thin) / 2 : (wide - input.startDiameter) / 2;
+  const strokes = Math.max(1, Math.ceil(depth / strokeDepth));
+  return {
+    id: input.id,
+    kind: 'cone',
+    title: input.title,
+    operation: input.operation,
+    columns: [
+      { key: 'stroke', title: 'stroke', unit: '', decimals: 0 },
+      { key: 'turns', title: 'turns', unit: '', decimals: 0 },
+      { key: 'divisions', title: 'divisions', unit: '', decimals: 0 },
+      { key: 'diameter', title: input.where === 'outside' ? 'thin end' : 'wide end', unit: 'mm', decimals: 3 },
+      { key: 'done', title: 'done', unit: '', blank: true },
+    ],
+    rows: Array.from({ length: strokes }, (_, i) => {
+      const setting = dialSetting((depth * (i + 1)) / strokes, input.across);
+      const sign = input.where === 'outside' ? -2 : 2;
+      return {
+        stroke: i + 1,
+        turns: setting.turns,
+        divisions: setting.divisions,
+        diameter: input.startDiameter + sign * setting.travel,
+      };
+    }),
+    notes: [
+      `Set the top slide ${degreesMinutes(angle)} (${degrees(angle).toFixed(3)}°) from the axis: half the included angle of ${degrees(2 * angle).toFixed(2)}°.`,
+      `Test: over ${cone.length.toFixed(2)} mm along the axis the diameters must differ by ${(wide - thin).toFixed(3)} mm. A difference off by 0.01 mm means ${degreesMinutes(angleTolerance(cone, 0.01))} too much or too little.`,
+      `The top slide travels ${sideLength(cone).toFixed(1)} mm along the side; start it well back. Lock the saddle.`,
+      `Zero the cross slide with the cutter touching ${input.where === 'outside' ? 'at the thin end' : 'in the mouth'} at Ø${input.startDiameter.toFixed(2)} mm. The cutter must stand at centre height, or the side is not straight.`,
+      dialNote('Cross slide', input.across),
+    ],
+  };
+}

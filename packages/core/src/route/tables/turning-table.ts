@@ -1,0 +1,64 @@
+/** The table of a turning or boring operation: one row a pass, in dial numbers, with the size to expect. */
+import type { MmPerNewton } from '../../structure/stepped-beam.ts';
+import type { Mm, Newton } from '../../units/quantities.ts';
+import type { DialTable } from '../dial-table.ts';
+import { type Dial, dialNote } from './dial.ts';
+import { planPasses } from './pass-plan.ts';
+
+export interface TurningTableInput {
+  readonly id: string;
+  readonly operation: string;
+  readonly title: string;
+  readonly from: Mm;
+  readonly to: Mm;
+  readonly depth: Mm;
+  readonly where: 'outside' | 'bore';
+  readonly dial: Dial;
+  readonly radialForce: Newton;
+  /** Give of the work where it gives most. */
+  readonly yielding: MmPerNewton;
+  readonly finishing: boolean;
+}
+
+export function turningTable(input: TurningTableInput): DialTable {
+  const passes = planPasses(input.from, input.to, input.depth, input.dial);
+  // What gives way in one pass is cut in the next of the same depth: the error that stays is that of the last pass.
+  const give = 2 * input.radialForce * input.yielding * (input.where === 'outside' ? 1 : -1);
+  const last = passes.at(-1);
+  const left = last ? Math.abs(last.diameter - input.to) : 0;
+  return {
+    id: input.id,
+    kind: input.where === 'bore' ? 'boring' : 'turning',
+    title: input.title,
+    operation: input.operation,
+    columns: [
+      { key: 'pass', title: 'pass', unit: '', decimals: 0 },
+      { key: 'turns', title: 'turns', unit: '', decimals: 0 },
+      { key: 'divisions', title: 'divisions', unit: '', decimals: 0 },
+      { key: 'depth', title: 'depth', unit: 'mm', decimals: 3 },
+      { key: 'diameter', title: 'diameter after', unit: 'mm', decimals: 3 },
+      { key: 'expected', title: 'expect at the softest place', unit: 'mm', decimals: 3 },
+      { key: 'measured', title: 'measured', unit: 'mm', blank: true },
+    ],
+    rows: passes.map((p, i) => ({
+      pass: i + 1,
+      turns: p.setting.turns,
+      divisions: p.setting.divisions,
+      depth: p.depth,
+      diameter: p.diameter,
+      expected: p.diameter + give,
+    })),
+    notes: [
+      dialNote('Cross slide', input.dial),
+      `Zero the dial with the cutter just touching at Ø${input.from.toFixed(2)} mm.`,
+      ...(input.finishing
+        ? ['Measure after the last pass but one; what it really took is what the last will take.']
+        : []),
+      ...(left > 1e-6
+        ? [
+            `The dial cannot set the last ${left.toFixed(3)} mm of the diameter: measure, then creep or set the top slide over.`,
+          ]
+        : []),
+    ],
+  };
+}
