@@ -4,7 +4,17 @@
 import type { Mm, Radian } from '../units/quantities.ts';
 
 /** What a line means; the painter gives it width, dash and ink or pencil. */
-export type Stroke = 'outline' | 'thin' | 'centre' | 'hidden' | 'hatch' | 'dimension' | 'frame' | 'assumed' | 'cut' | 'holding';
+export type Stroke =
+  | 'outline'
+  | 'thin'
+  | 'centre'
+  | 'hidden'
+  | 'hatch'
+  | 'dimension'
+  | 'frame'
+  | 'assumed'
+  | 'cut'
+  | 'holding';
 
 export interface At {
   readonly x: Mm;

@@ -1,0 +1,221 @@
+/** All that stands on a sheet at one scale: main view, its marks, end views, details and the table of what found no place. */
+import type { PartResult } from '../part/part-result.ts';
+import { Board } from './board.ts';
+import { type Box, boxAt, grown, within } from './box.ts';
+import { drawDetail, markDetail } from './detail-view.ts';
+import { drawEndView, endsToShow, sideFor } from './end-view.ts';
+import { grooveGroups, grooveNote, groovePlaces, needsDetail } from './groove-marks.ts';
+import { placeNote, type Zone } from './leaders.ts';
+import { type MarkRoom, placeMarks } from './main-marks.ts';
+import { drawMainView } from './main-view.ts';
+import { type Mark, markText, type TableRow } from './marks.ts';
+import { drawNotTurned } from './not-turned-lines.ts';
+import { sizeText } from './numbers.ts';
+import { findRoom } from './pack.ts';
+import { frameOf, type Paper } from './paper.ts';
+import { insideMarks, lengthMark, outsideMarks } from './section-marks.ts';
+import type { DrawingSettings } from './settings.ts';
+import { drawTable } from './size-table.ts';
+import { Sizes } from './sizes.ts';
+import { edgeMarks, notTurnedMarks, threadMarks } from './small-marks.ts';
+import { drawThreads } from './thread-lines.ts';
+import { titleBlockBox } from './title-block.ts';
+import type { View } from './view.ts';
+
+export interface Composition {
+  readonly board: Board;
+  readonly paper: Paper;
+  readonly scale: number;
+  /** Everything is inside the frame and clear of the title block. */
+  readonly fits: boolean;
+  /** How many marks went into the table. */
+  readonly lost: number;
+  /** Rows of the table for which this sheet has no room. */
+  readonly overflow: readonly TableRow[];
+}
+
+export function composeViews(part: PartResult, settings: DrawingSettings, scale: number, paper: Paper): Composition {
+  const frame = frameOf(paper);
+  const region = grown(frame, -3);
+  const title = titleBlockBox(frame);
+  const sizes = new Sizes(part, settings);
+  const board = new Board();
+  const view: View = { x: 0, y: 0, scale };
+  drawMainView(board, part, view);
+  drawThreads(board, part, view);
+  drawNotTurned(board, part, view);
+
+  const groups = grooveGroups(part, sizes);
+  const detailed = groups.filter((g) => needsDetail(g, scale));
+  const room = markRoom(part, view, region, title, detailed.length > 0, endsToShow(part).size);
+  const letters = new Letters();
+  const named = detailed.map((group) => ({ group, letter: letters.next() }));
+  for (const { group, letter } of named) markDetail(board, group, letter, view, [room.above, room.below]);
+
+  const marks = [
+    ...outsideMarks(part, sizes),
+    ...insideMarks(part, sizes),
+    ...groups.filter((g) => !needsDetail(g, scale)).flatMap(grooveNote),
+    ...groovePlaces(part, sizes),
+    ...edgeMarks(part, sizes),
+    ...threadMarks(part, sizes),
+    ...notTurnedMarks(part, sizes),
+    ...overall(part, sizes),
+  ];
+  const lost = placeMarks(board, part, view, marks, room);
+  const table = lost.map((mark) => tableRow(board, mark, view, room, letters.next()));
+  table.push(...placeEndViews(board, part, settings, view, sizes, letters));
+  table.push(...sizes.left().map((d) => ({ letter: '', title: d.title, text: sizes.text(d), of: d.id })));
+
+  const details = named.map(({ group, letter }) => drawDetail(part, group, letter, scale, settings));
+  table.push(...details.flatMap((d) => d.left), ...curveRows(part, settings));
+  return settle(
+    board,
+    details.map((d) => d.board),
+    table,
+    region,
+    title,
+    paper,
+    scale,
+  );
+}
+
+/** The bracketed length over all: it follows from the others, and is there to cut the bar by. */
+function overall(part: PartResult, sizes: Sizes): Mark[] {
+  if (!part.complete || part.outside.length < 2) return [];
+  const text = `(${sizeText(part.outline.length, sizes.style)})`;
+  return [lengthMark('overall', 'length over all', text, 0, part.outline.length, 'below', 9)];
+}
+
+function markRoom(part: PartResult, view: View, region: Box, title: Box, details: boolean, ends: number): MarkRoom {
+  const { length, largestDiameter } = part.outline;
+  const radius = (largestDiameter / 2) * view.scale;
+  const width = region.right - region.left - ends * (2 * radius + 24);
+  const side = Math.max(6, (width - length * view.scale) / 2);
+  const height = title.top - 4 - region.top - (details ? 10 : 0);
+  const free = Math.max(20, (height - 2 * radius) / 2);
+  const inside = {
+    left: view.x - side,
+    right: view.x + length * view.scale + side,
+    top: view.y - radius - free * 1.1,
+    bottom: view.y + radius + free * 0.9,
+  };
+  const rows = Math.floor(free / 2.1);
+  return {
+    inside,
+    above: { first: view.y - radius - 5, outward: -1, rows, inside },
+    below: { first: view.y + radius + 6, outward: 1, rows, inside },
+  };
+}
+
+/** A mark without room becomes a letter at its feature and a row of the table. */
+function tableRow(board: Board, mark: Mark, view: View, room: MarkRoom, letter: string): TableRow {
+  const points =
+    mark.mark === 'leader'
+      ? mark.points
+      : [0.5, 0.25, 0.75].map((f) => ({
+          z: mark.from + f * (mark.to - mark.from),
+          r: mark.mark === 'diameter' ? mark.radius : 0,
+        }));
+  const touch = points.map((p) => ({ x: view.x + p.z * view.scale, y: view.y - p.r * view.scale }));
+  const placed = placeNote(board, { of: mark.of, lines: [letter], touch }, [room.above, room.below]);
+  return { letter: placed ? letter : '', title: mark.title, text: markText(mark), of: mark.of };
+}
+
+function placeEndViews(
+  board: Board,
+  part: PartResult,
+  settings: DrawingSettings,
+  view: View,
+  sizes: Sizes,
+  letters: Letters,
+): TableRow[] {
+  const rows: TableRow[] = [];
+  const radius = (part.outline.largestDiameter / 2) * view.scale;
+  for (const [end, features] of endsToShow(part)) {
+    const side = sideFor(end, settings.projection);
+    const extent = board.extent() ?? boxAt(0, 0, 0, 0);
+    const x = side === 'left' ? extent.left - 10 - radius : extent.right + 10 + radius;
+    const centre = { x, y: view.y };
+    const notes = drawEndView(board, part, end, features, centre, view.scale, sizes);
+    const inside = { left: x - radius - 14, right: x + radius + 14, top: -200, bottom: 200 };
+    const zones: Zone[] = [
+      { first: view.y - radius - 6, outward: -1, rows: 12, inside },
+      { first: view.y + radius + 6, outward: 1, rows: 12, inside },
+    ];
+    for (const note of notes) {
+      if (placeNote(board, note, zones)) continue;
+      const letter = letters.next();
+      const placed = placeNote(board, { ...note, lines: [letter] }, zones);
+      rows.push({ letter: placed ? letter : '', title: note.title, text: note.lines.join(', '), of: note.of });
+    }
+  }
+  return rows;
+}
+
+/** A free curve is told by its points. */
+function curveRows(part: PartResult, settings: DrawingSettings): TableRow[] {
+  return part.outside.flatMap(({ feature }) => {
+    if (feature.kind !== 'curve') return [];
+    return feature.points.map((point, i) => ({
+      letter: '',
+      title: `${feature.name ?? feature.id}, point ${i + 1}`,
+      text: `${sizeText(point.along, settings)} along, Ø${sizeText(point.diameter, settings)}`,
+      of: feature.id,
+    }));
+  });
+}
+
+/** Letters for details and table rows: A to Z without I, O and Q, then A1, B1 … */
+class Letters {
+  #used = 0;
+
+  next(): string {
+    const alphabet = 'ABCDEFGHJKLMNPRSTUVWXYZ';
+    const round = Math.floor(this.#used / alphabet.length);
+    const letter = alphabet[this.#used % alphabet.length] ?? '?';
+    this.#used += 1;
+    return round === 0 ? letter : `${letter}${round}`;
+  }
+}
+
+/** Puts the main view at the top and finds room for the rest. */
+function settle(
+  main: Board,
+  details: readonly Board[],
+  table: readonly TableRow[],
+  region: Box,
+  title: Box,
+  paper: Paper,
+  scale: number,
+): Composition {
+  const sheet = new Board();
+  const extent = main.extent() ?? boxAt(0, 0, 0, 0);
+  const spare = title.top - 4 - region.top - (extent.bottom - extent.top);
+  const crowded = details.length > 0 || table.length > 0;
+  const down = crowded ? 0 : Math.max(0, spare / 2);
+  const across = (region.right - region.left - (extent.right - extent.left)) / 2;
+  sheet.merge(main, { x: region.left + across - extent.left, y: region.top + down - extent.top });
+  const moved = sheet.extent() ?? extent;
+  let fits = within(moved, region) && moved.bottom <= title.top - 3;
+  const taken = [...sheet.boxes(), title];
+  const put = (board: Board): boolean => {
+    const size = board.extent();
+    if (!size) return true;
+    const place = findRoom(size, region, taken);
+    if (!place) return false;
+    sheet.merge(board, { x: place.left - size.left, y: place.top - size.top });
+    taken.push(place);
+    return true;
+  };
+  for (const detail of details) fits = put(detail) && fits;
+  const onSheet = [1, 2, 3].some((blocks) => put(drawTable(table, blocks)));
+  if (!onSheet) put(continuedNote());
+  return { board: sheet, paper, scale, fits, lost: table.length, overflow: onSheet ? [] : table };
+}
+
+function continuedNote(): Board {
+  const board = new Board();
+  board.text({ x: 0, y: 0 }, 'Further sizes on the next sheet', { weight: 'bold' });
+  return board;
+}

@@ -1,0 +1,121 @@
+/** From the part's half-plane onto the sheet. */
+import type { Outline, Point, Segment } from '../part/outline-types.ts';
+import type { Mm, Radian } from '../units/quantities.ts';
+import type { Stretch } from './box.ts';
+import type { At, PathPart } from './scene.ts';
+
+/** Where the left face meets the axis on the sheet, and how large the part is drawn. */
+export interface View {
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly scale: number;
+}
+
+/** The half of the view above the axis or the one below it. */
+export type Half = 'upper' | 'lower';
+
+export function place(view: View, point: { readonly z: Mm; readonly r: number }, half: Half = 'upper'): At {
+  const up = half === 'upper' ? 1 : -1;
+  return { x: view.x + point.z * view.scale, y: view.y - up * point.r * view.scale };
+}
+
+/** One continuous path along a run of segments. */
+export function runParts(run: readonly Segment[], view: View, half: Half = 'upper'): PathPart[] {
+  const first = run[0];
+  if (!first) return [];
+  const start = place(view, first.from, half);
+  return [
+    { to: 'start', ...start },
+    ...run.map((segment): PathPart => {
+      const end = place(view, segment.to, half);
+      if (segment.kind === 'line') return { to: 'line', ...end };
+      // Seen with the axis pointing right and the radius up, a positive turn runs anticlockwise.
+      const clockwise = segment.sweep < 0 === (half === 'upper');
+      const largeArc = Math.abs(segment.sweep) > Math.PI;
+      return { to: 'arc', ...end, radius: segment.radius * view.scale, largeArc, clockwise };
+    }),
+  ];
+}
+
+/** Consecutive segments of the same feature and standing, so that each can be clicked and be drawn in ink or pencil. */
+export function runsOf(chain: readonly Segment[]): Segment[][] {
+  const runs: Segment[][] = [];
+  for (const segment of chain) {
+    const last = runs.at(-1);
+    const before = last?.at(-1);
+    if (last && before && before.feature === segment.feature && !before.assumed === !segment.assumed) {
+      last.push(segment);
+    } else runs.push([segment]);
+  }
+  return runs;
+}
+
+/** Straight pieces that follow the segments closely enough to tell whether something is in their way. */
+export function chords(chain: readonly Segment[], view: View, half: Half = 'upper'): Stretch[] {
+  return chain.flatMap((segment) => {
+    const points = [segment.from, ...(segment.kind === 'arc' ? arcPoints(segment) : []), segment.to];
+    return points.slice(1).map((point, i) => {
+      const before = points[i] ?? point;
+      return { a: place(view, before, half), b: place(view, point, half) };
+    });
+  });
+}
+
+function arcPoints(arc: Extract<Segment, { kind: 'arc' }>): Point[] {
+  const pieces = Math.max(2, Math.ceil(Math.abs(arc.sweep) / 0.25));
+  return Array.from({ length: pieces - 1 }, (_, i) => pointOn(arc, (i + 1) / pieces));
+}
+
+/** The point a fraction of the way along a segment. */
+export function pointOn(segment: Segment, fraction: number): Point {
+  if (segment.kind === 'line') {
+    const { from, to } = segment;
+    return { z: from.z + fraction * (to.z - from.z), r: from.r + fraction * (to.r - from.r) };
+  }
+  const start = Math.atan2(segment.from.r - segment.centre.r, segment.from.z - segment.centre.z);
+  const angle = start + fraction * segment.sweep;
+  return {
+    z: segment.centre.z + segment.radius * Math.cos(angle),
+    r: segment.centre.r + segment.radius * Math.sin(angle),
+  };
+}
+
+/** Direction of a segment a fraction of the way along it. */
+export function headingAt(segment: Segment, fraction: number): Radian {
+  if (segment.kind === 'line') return Math.atan2(segment.to.r - segment.from.r, segment.to.z - segment.from.z);
+  const p = pointOn(segment, fraction);
+  const radial = Math.atan2(p.r - segment.centre.r, p.z - segment.centre.z);
+  return radial + (Math.sign(segment.sweep) * Math.PI) / 2;
+}
+
+/** Whether there is anything to see inside. */
+export function isHollow(outline: Outline): boolean {
+  return outline.insideLeft.length > 0 || outline.insideRight.length > 0;
+}
+
+/** Everything that bounds the material above the axis, the axis itself left out. */
+export function boundary(outline: Outline): Segment[] {
+  return [...outline.outside, ...outline.insideLeft, ...outline.insideRight];
+}
+
+/** Outside radius at a place along the part; the larger one on a shoulder. */
+export function radiusAt(chain: readonly Segment[], z: Mm): Mm | undefined {
+  let largest: Mm | undefined;
+  for (const segment of chain) {
+    const [low, high] = [Math.min(segment.from.z, segment.to.z), Math.max(segment.from.z, segment.to.z)];
+    if (z < low - 1e-9 || z > high + 1e-9) continue;
+    const r = segmentRadius(segment, z);
+    if (r !== undefined && (largest === undefined || r > largest)) largest = r;
+  }
+  return largest;
+}
+
+function segmentRadius(segment: Segment, z: Mm): Mm | undefined {
+  const { from, to } = segment;
+  if (Math.abs(to.z - from.z) < 1e-9) return Math.max(from.r, to.r);
+  if (segment.kind === 'line') return from.r + ((z - from.z) / (to.z - from.z)) * (to.r - from.r);
+  const { centre, radius } = segment;
+  const rise = Math.sqrt(Math.max(0, radius ** 2 - (z - centre.z) ** 2));
+  const middle = pointOn(segment, 0.5);
+  return middle.r >= centre.r ? centre.r + rise : centre.r - rise;
+}

@@ -1,0 +1,2 @@
+/** Name by which SVG, CSS and the typesetter ask for the bundled face. */
+export const faceName = 'National Park';
