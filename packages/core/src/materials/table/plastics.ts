@@ -12,10 +12,10 @@ const plastic = {
 
 export const plastics: readonly GradeRow[] = [
   {
-    grade: 'POM',
+    grade: 'POM-C',
     ...plastic,
     commonName: 'acetal copolymer',
-    names: { enName: 'POM-C' },
+    names: { enName: 'POM-C', also: ['acetal', 'POM'] },
     condition: 'extruded rod, dry',
     density: 1410,
     e: 2.8,
