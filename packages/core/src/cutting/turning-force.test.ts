@@ -1,11 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { countOutside, type Row, referenceRows } from '../../test/reference.ts';
-import { radians } from '../units/quantities.ts';
+import { degrees, radians } from '../units/quantities.ts';
 import { edgeConditions } from './edge.ts';
-import { cuttingPower, motorPower } from './power.ts';
+import { cuttingPower, motorPower, torqueOfPower } from './power.ts';
 import { cuttingSpeed } from './speed.ts';
-import { chipCompression, kienzleForce, rakeCorrection, type TurningCut, turningForce } from './turning-force.ts';
+import {
+  chipCompression,
+  frictionAngle,
+  kienzleForce,
+  rakeCorrection,
+  type TurningCut,
+  turningForce,
+} from './turning-force.ts';
 
 const examples = referenceRows('cutting', 'force-worked-examples');
 const example = (id: string): Row => examples.find((r) => r.id === id) ?? {};
@@ -74,6 +81,20 @@ describe('published turning examples', () => {
     countOutside(task, 1);
   });
 
+  test('F029 and F039: friction angles of textbook cuts [GRO, KAL]', ({ task }) => {
+    expect(degrees(frictionAngle(1559, 1271, radians(10)))).toBeCloseTo(published('F029'), 1);
+    expect(Math.abs(degrees(frictionAngle(125, 50, radians(10))) - published('F039'))).toBeLessThan(0.5);
+    countOutside(task, 2);
+  });
+
+  test('F038: the cutting force on a half-inch 304 bar from its power, within the source’s own rounding of 1.4 % [KAL]', ({
+    task,
+  }) => {
+    const torque = torqueOfPower(0.181 * 745.7, 400);
+    expect(Math.abs((2000 * torque) / (0.49 * 25.4) / 4.44822 / published('F038') - 1)).toBeLessThan(0.014);
+    countOutside(task, 1);
+  });
+
   test('rows recomputed from printed constants check the code only: F002, F003, F042 to F049', () => {
     expect(kienzleForce(3, 0.2, flat(3100))).toBeCloseTo(Number(example('F003').recomputed), 6);
     expect(cuttingPower(1860, 120) / 1000).toBeCloseTo(Number(example('F002').recomputed), 6);
@@ -87,6 +108,21 @@ describe('published turning examples', () => {
       expect((force * (i.W ?? 1)) / Number(example(id).recomputed)).toBeCloseTo(1, 3);
     }
   });
+});
+
+test('an exponent of 0.2 is the handbook’s feed factor, 1.7 at 0.02 mm to 0.72 at 1.5 mm a turn [MH31 rows CF003 to CF028]', ({
+  task,
+}) => {
+  const at = (feed: number) => kienzleForce(1, feed, { specificForce: 2000, exponent: 0.2 }) / feed;
+  let compared = 0;
+  for (const row of referenceRows('cutting', 'correction-factors')) {
+    if (row.factor !== 'feed factor C for Kp') continue;
+    const feed = Number(/feed ([\d.]+) mm/.exec(row.condition ?? '')?.[1]);
+    expect(Math.abs(at(feed) / at(0.3) / Number(row.value) - 1)).toBeLessThan(0.03); // printed to a tenth at fine feeds
+    compared++;
+  }
+  expect(compared).toBe(26);
+  countOutside(task, compared);
 });
 
 const stainless: TurningCut = {

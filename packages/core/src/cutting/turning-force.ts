@@ -48,9 +48,8 @@ export const chipCompression = { outside: 1, bore: 1.2, groove: 1.3 } as const;
 /** Thinnest chip for which printed tables of specific force were at hand; below it Kienzle is carried on [mm]. */
 export const thinnestTabulated: Mm = 0.05;
 
-/** Feed force over cutting force at an approach near 90° and a rake of 6°: midway in 0.3 to 0.5 [KOE, from memory]. */
-const inPlaneShare = 0.4;
-const inPlaneShareRake: Radian = (6 * Math.PI) / 180;
+/** In-plane over cutting force at an approach near 90° and a rake of 6°: midway in 0.3 to 0.5 [KOE, from memory]. */
+const usualRatio = { inPlane: 0.4, rake: (6 * Math.PI) / 180 } as const;
 
 /**
  * Cutting force on a plain chip.
@@ -97,6 +96,27 @@ export function rakeCorrection(rake: Radian, reference: Radian): number {
 }
 
 /**
+ * Friction angle between chip and rake face, from two forces measured.
+ *
+ *     β = atan(Fn / Fc) + γ
+ *
+ * @param cutting  force along the cut Fc [N]
+ * @param inPlane  force square to the edge, off the work Fn [N]
+ * @param rake  γ [rad]
+ * @returns friction angle [rad]
+ * @throws DomainError when the cutting force is not above 0
+ * @source merchant-1945 circle of forces
+ * @valid orthogonal cutting, sharp edge
+ * @example frictionAngle(125, 50, 0.17453) → 0.5550
+ */
+export function frictionAngle(cutting: Newton, inPlane: Newton, rake: Radian): Radian {
+  if (!(cutting > 0)) throw new DomainError('cutting', cutting, 'more than 0 N');
+  return Math.atan(inPlane / cutting) + rake;
+}
+
+const usualFriction = frictionAngle(1, usualRatio.inPlane, usualRatio.rake);
+
+/**
  * Force square to the edge in the plane of depth and feed, over the cutting force.
  *
  *     Fn / Fc = tan(β − γ),  β set so that the ratio is 0.4 at γ = 6°
@@ -112,7 +132,7 @@ export function rakeCorrection(rake: Radian, reference: Radian): number {
 export function inPlaneRatio(rake: Radian): number {
   if (!(degrees(rake) >= -15.001 && degrees(rake) <= 25.001))
     throw new DomainError('rake', degrees(rake), '-15 to 25 degrees');
-  return Math.tan(Math.atan(inPlaneShare) + inPlaneShareRake - rake);
+  return Math.tan(usualFriction - rake);
 }
 
 /**

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { countOutside, referenceRows } from '../../test/reference.ts';
+import { integrate } from '../numerics/quadrature.ts';
+import { type BeamSection, secondMoment, shearCoefficient } from './beam-element.ts';
 import {
   type ChuckSprings,
   clamped,
@@ -9,7 +11,6 @@ import {
   deflectionUnderUnitLoad,
   factorBeam,
   type SteppedBeam,
-  secondMoment,
 } from './stepped-beam.ts';
 
 const rows = referenceRows('dynamics', 'beam-worked-examples');
@@ -203,6 +204,28 @@ test('no work gives less for a softer chuck, and none gives negatively where it 
       const [soft] = deflectionUnderUnitLoad(beam, [a]);
       expect(held ?? -1).toBeGreaterThanOrEqual(0);
       expect(soft ?? -1).toBeGreaterThanOrEqual((held ?? 0) * (1 - 1e-9));
+    }),
+  );
+});
+
+test('a clamped bar gives by the unit-load integral ∫ (a−z)²/EI dz + ∫ 1/(κGA) dz, whatever its steps and bore', () => {
+  fc.assert(
+    fc.property(anyBeam, ({ beam, a }) => {
+      const [e, nu] = [beam.youngsModulus, beam.poissonRatio];
+      const over = (s: BeamSection) => {
+        const [outer, bore] = [s.outerDiameter, s.innerDiameter ?? 0];
+        const shear =
+          (shearCoefficient(bore / outer, nu) * e * Math.PI * (outer ** 2 - bore ** 2)) / 4 / (2 * (1 + nu));
+        return integrate(
+          (z) => (a - z) ** 2 / (e * secondMoment(outer, bore)) + 1 / shear,
+          Math.min(s.from, a),
+          Math.min(s.to, a),
+        );
+      };
+      const byIntegral = beam.sections.reduce((sum, s) => sum + over(s), 0);
+      const [unit] = deflectionUnderUnitLoad({ ...beam, chuck: clamped, tailstock: undefined }, [a]);
+      // Stations within a micron of the jaws or a step share its node.
+      expect(Math.abs((unit ?? 0) - byIntegral)).toBeLessThan(1e-4 * byIntegral + 1e-8);
     }),
   );
 });

@@ -6,23 +6,23 @@
  * matrix is factored once, and every station costs one solution.
  */
 import { DomainError } from '../errors.ts';
-import { addTo, type BandedFactor, bandedZeros, factorBanded, solveBanded } from '../numerics/banded.ts';
+import {
+  addTo,
+  type BandedFactor,
+  type BandedSymmetric,
+  bandedZeros,
+  factorBanded,
+  solveBanded,
+} from '../numerics/banded.ts';
 import type { Mm, MPa, Newton } from '../units/quantities.ts';
+import { type BeamSection, elementStiffness } from './beam-element.ts';
+
+export type { BeamSection } from './beam-element.ts';
 
 /** Compliance: how far for each newton. */
 export type MmPerNewton = number;
 export type NewtonPerMm = number;
 export type NewtonMetrePerRadian = number;
-
-/** A stretch of round work, bored or solid. */
-export interface BeamSection {
-  /** Distances from the jaw faces. */
-  readonly from: Mm;
-  readonly to: Mm;
-  readonly outerDiameter: Mm;
-  /** 0 or left out for solid work. */
-  readonly innerDiameter?: Mm | undefined;
-}
 
 /** How the work is held at the jaw faces. Infinite means unyielding; a rotational stiffness of 0 is a centre. */
 export interface ChuckSprings {
@@ -53,40 +53,6 @@ export interface FactoredBeam {
 
 /** Places nearer together than this share a node [mm]; the deflection between them differs by nothing one can measure. */
 const coincident = 1e-3;
-
-/**
- * Second moment of area of a round section.
- *
- *     I = π (D⁴ − d⁴) / 64
- *
- * @param outer  outside diameter D [mm]
- * @param inner  bore d, 0 when solid [mm]
- * @returns second moment of area [mm⁴]
- * @source roark-8.1 appendix A
- * @valid 0 ≤ d < D
- * @example secondMoment(10, 0) → 490.874
- */
-export function secondMoment(outer: Mm, inner: Mm): number {
-  return (Math.PI * (outer ** 4 - inner ** 4)) / 64;
-}
-
-/**
- * Shear coefficient of a round section: the share of the area that carries shear evenly.
- *
- *     κ = 6 (1 + ν)(1 + m²)² / ((7 + 6ν)(1 + m²)² + (20 + 12ν) m²),  m = d / D
- *
- * @param boreRatio  m, bore over outside diameter [-]
- * @param poissonRatio  ν [-]
- * @returns κ [-]
- * @source cowper-1966 table 1, hollow circle
- * @valid 0 ≤ m < 1
- * @example shearCoefficient(0, 0.3) → 0.8864
- */
-export function shearCoefficient(boreRatio: number, poissonRatio: number): number {
-  const m2 = boreRatio ** 2;
-  const both = (1 + m2) ** 2;
-  return (6 * (1 + poissonRatio) * both) / ((7 + 6 * poissonRatio) * both + (20 + 12 * poissonRatio) * m2);
-}
 
 /** Refuses sections that do not join, are bored through, or springs that are negative. */
 function check(beam: SteppedBeam): void {
@@ -121,8 +87,7 @@ function check(beam: SteppedBeam): void {
 /**
  * Stiffness matrix of the beam, factored, with a node at every step, support and station.
  *
- *     Φ = 12 E I / (κ G A L²)
- *     K = E I / ((1 + Φ) L³) · [12, 6L, −12, 6L; 6L, (4+Φ)L², −6L, (2−Φ)L²; … ]
+ *     K = Σ K_element + springs of chuck and centre
  *
  * @param beam  the work and how it is held
  * @param stations  places that will be loaded or read, distances from the jaw faces [mm]
@@ -139,54 +104,75 @@ export function factorBeam(beam: SteppedBeam, stations: readonly Mm[]): Factored
     if (!(z >= 0 && z <= end)) throw new DomainError('station', z, `0 to ${end} mm, on the work`);
   }
   const nodes = nodesOf(beam, stations);
-  // A fixed deflection is left out of the unknowns. Rotations are multiplied by the whole length, so that all entries
-  // of the matrix are of like size.
-  const fixed = beam.chuck.translational === Infinity;
-  const upright = beam.chuck.rotational === Infinity;
-  const centreNode = beam.tailstock ? nodeAt(nodes, beam.tailstock.at) : -1;
-  const centreFixed = beam.tailstock?.stiffness === Infinity;
-  let next = 0;
+  const { unknown, turn, count } = numbering(beam, nodes);
+  const matrix = bandedZeros(count, 3);
+  addElements(matrix, beam, nodes, unknown, turn);
+  addSupports(matrix, beam, nodes, unknown, turn);
+  return { nodes, factor: factorBanded(matrix), unknown };
+}
+
+/** Numbers of the unknowns; what is held fast has none. */
+function numbering(beam: SteppedBeam, nodes: readonly Mm[]) {
+  const centre = beam.tailstock?.stiffness === Infinity ? nodeAt(nodes, beam.tailstock.at) : -1;
   const unknown: number[] = [];
   const turn: number[] = [];
-  for (let i = 0; i < nodes.length; i++) {
-    unknown.push((i === 0 && fixed) || (i === centreNode && centreFixed) ? -1 : next++);
-    turn.push(i === 0 && upright ? -1 : next++);
-  }
-  const matrix = bandedZeros(next, 3);
-  const scale = end;
-  const add = (i: number, j: number, value: number) => {
-    if (i >= 0 && j >= 0) addTo(matrix, i, j, value);
-  };
+  let count = 0;
+  nodes.forEach((_, i) => {
+    const held = (i === 0 && beam.chuck.translational === Infinity) || i === centre;
+    unknown.push(held ? -1 : count++);
+    turn.push(i === 0 && beam.chuck.rotational === Infinity ? -1 : count++);
+  });
+  return { unknown, turn, count };
+}
+
+/** Rotations are counted times the whole length, so that all entries of the matrix are of like size. */
+const scaleOf = (beam: SteppedBeam): Mm => beam.sections.at(-1)?.to ?? 1;
+
+function addKnown(matrix: BandedSymmetric, i: number, j: number, value: number): void {
+  if (i >= 0 && j >= 0) addTo(matrix, i, j, value);
+}
+
+function addElements(
+  matrix: BandedSymmetric,
+  beam: SteppedBeam,
+  nodes: readonly Mm[],
+  unknown: readonly number[],
+  turn: readonly number[],
+): void {
+  const scale = scaleOf(beam);
   for (let e = 0; e + 1 < nodes.length; e++) {
     const [from, to] = [nodes[e] ?? 0, nodes[e + 1] ?? 0];
-    const length = to - from;
     const section = beam.sections.find((s) => (from + to) / 2 < s.to);
-    if (!section) throw new DomainError('station', to, `0 to ${end} mm, on the work`);
-    const bore = section.innerDiameter ?? 0;
-    const bending = beam.youngsModulus * secondMoment(section.outerDiameter, bore);
-    const shearModulus = beam.youngsModulus / (2 * (1 + beam.poissonRatio));
-    const area = (Math.PI * (section.outerDiameter ** 2 - bore ** 2)) / 4;
-    const kappa = shearCoefficient(bore / section.outerDiameter, beam.poissonRatio);
-    const phi = (12 * bending) / (kappa * shearModulus * area * length ** 2);
-    const k = bending / ((1 + phi) * length ** 3);
-    const l = length / scale;
+    if (!section) throw new DomainError('station', to, `0 to ${scale} mm, on the work`);
+    const k = elementStiffness(section, to - from, beam.youngsModulus, beam.poissonRatio);
+    const [couple, near, far] = [k.couple / scale, k.near / scale ** 2, k.far / scale ** 2];
     const [w1, t1, w2, t2] = [unknown[e] ?? -1, turn[e] ?? -1, unknown[e + 1] ?? -1, turn[e + 1] ?? -1];
-    add(w1, w1, 12 * k);
-    add(w2, w2, 12 * k);
-    add(w1, w2, -12 * k);
-    add(w1, t1, 6 * l * k);
-    add(w1, t2, 6 * l * k);
-    add(w2, t1, -6 * l * k);
-    add(w2, t2, -6 * l * k);
-    add(t1, t1, (4 + phi) * l * l * k);
-    add(t2, t2, (4 + phi) * l * l * k);
-    add(t1, t2, (2 - phi) * l * l * k);
+    addKnown(matrix, w1, w1, k.deflect);
+    addKnown(matrix, w2, w2, k.deflect);
+    addKnown(matrix, w1, w2, -k.deflect);
+    addKnown(matrix, w1, t1, couple);
+    addKnown(matrix, w1, t2, couple);
+    addKnown(matrix, w2, t1, -couple);
+    addKnown(matrix, w2, t2, -couple);
+    addKnown(matrix, t1, t1, near);
+    addKnown(matrix, t2, t2, near);
+    addKnown(matrix, t1, t2, far);
   }
-  if (!fixed) add(unknown[0] ?? -1, unknown[0] ?? -1, beam.chuck.translational);
-  if (!upright) add(turn[0] ?? -1, turn[0] ?? -1, (beam.chuck.rotational * 1000) / scale ** 2);
-  if (beam.tailstock && !centreFixed)
-    add(unknown[centreNode] ?? -1, unknown[centreNode] ?? -1, beam.tailstock.stiffness);
-  return { nodes, factor: factorBanded(matrix), unknown };
+}
+
+function addSupports(
+  matrix: BandedSymmetric,
+  beam: SteppedBeam,
+  nodes: readonly Mm[],
+  unknown: readonly number[],
+  turn: readonly number[],
+): void {
+  const { chuck, tailstock } = beam;
+  const scale = scaleOf(beam);
+  const add = (row: number | undefined, stiffness: number) => addKnown(matrix, row ?? -1, row ?? -1, stiffness);
+  if (chuck.translational !== Infinity) add(unknown[0], chuck.translational);
+  if (chuck.rotational !== Infinity) add(turn[0], (chuck.rotational * 1000) / scale ** 2);
+  if (tailstock && tailstock.stiffness !== Infinity) add(unknown[nodeAt(nodes, tailstock.at)], tailstock.stiffness);
 }
 
 /** Steps, support and stations in order, each place once. */
