@@ -116,10 +116,9 @@ function byEngagement(thread: Thread): Chosen {
   const wanted = holeForEngagement(thread, 0.8);
   const nearest = soldDrill(wanted);
   const greatest = nutMinor(thread)?.max ?? Number.POSITIVE_INFINITY;
-  return {
-    diameter: nearest > greatest ? soldDrill(wanted - drillStep(wanted)) : nearest,
-    sources: ['common-practice'],
-  };
+  const step = drillStep(wanted);
+  const diameter = nearest > greatest ? Number((Math.floor(greatest / step) * step).toFixed(3)) : nearest;
+  return { diameter, sources: ['common-practice'] };
 }
 
 function drillStep(diameter: Mm): Mm {

@@ -97,7 +97,7 @@ export const brass: readonly InchSize[] = [
   ['1', 26],
 ];
 
-/** Published tapping drills [mm]. */
+/** Published tapping drills [mm]. The 26.5 printed for 1 1/8 BSF leaves 57 % of the thread, a misprint; it is left out. */
 export const whitworthDrills: Readonly<Record<string, number>> = {
   '1/8 BSW': 2.55,
   '3/16 BSW': 3.7,
@@ -121,7 +121,6 @@ export const whitworthDrills: Readonly<Record<string, number>> = {
   '11/16 BSF': 15.5,
   '3/4 BSF': 16.75,
   '1 BSF': 22.75,
-  '1 1/8 BSF': 26.5,
   '1 1/4 BSF': 28.75,
   '1 1/2 BSF': 34.5,
 };
