@@ -192,6 +192,8 @@ function buildIndex(): Index {
   for (const m of allMaterials()) {
     built.ids.set(plain(m.id), m);
     built.ids.set(plain(m.grade + m.condition), m);
+    // Conditions of one grade share their names, save where a condition adds its own.
+    if (built.words.has(m.grade) && materialsOfGrade(m.grade)[0]?.names === m.names) continue;
     const words = built.words.get(m.grade) ?? new Set();
     built.words.set(m.grade, words);
     for (const word of `${m.commonName} ${m.family}`.split(/[\s/-]+/)) words.add(plain(word));

@@ -84,7 +84,7 @@ let filled: readonly Material[] | undefined;
 
 /** Every material, grade by grade. */
 export function allMaterials(): readonly Material[] {
-  filled ??= grades.flatMap((grade) => grade.states.map((state) => material(complete(grade, state))));
+  filled ??= grades.flatMap((grade) => grade.states.map((state) => material(grade, state)));
   return filled;
 }
 
@@ -93,49 +93,51 @@ export function materialsOfGrade(grade: string): readonly Material[] {
   return allMaterials().filter((m) => m.grade === grade);
 }
 
-function complete({ states: _, ...grade }: GradeRow, state: GradeRow['states'][number]): StateRow {
-  const { names, condition, density, e, poisson, expansion, conductivity, heatCapacity, maxService, ...rest } = {
-    ...grade,
-    ...state,
-  };
-  const { workHardening, corrosion, weld, retainingCompound, galling, sources, status, ...optional } = rest;
+type Writable<T> = { -readonly [K in keyof T]: T[K] };
+
+// Field by field: copying through rest and spread took most of the time of the first look-up.
+function material(row: GradeRow, state: GradeRow['states'][number]): Material {
+  const v: Omit<GradeRow, 'states'> & Partial<StateRow> = { ...row, ...state };
   const need = <T>(value: T | undefined, field: string): T => {
     if (value === undefined) throw new Error(`the table of materials lacks ${field} of ${state.id}`);
     return value;
   };
-  return {
-    ...optional,
-    names: need(names, 'names'),
-    condition: need(condition, 'condition'),
-    density: need(density, 'density'),
-    e: need(e, 'e'),
-    poisson: need(poisson, 'poisson'),
-    expansion: need(expansion, 'expansion'),
-    conductivity: need(conductivity, 'conductivity'),
-    heatCapacity: need(heatCapacity, 'heatCapacity'),
-    maxService: need(maxService, 'maxService'),
-    workHardening: need(workHardening, 'workHardening'),
-    corrosion: need(corrosion, 'corrosion'),
-    weld: need(weld, 'weld'),
-    retainingCompound: need(retainingCompound, 'retainingCompound'),
-    galling: need(galling, 'galling'),
-    sources: need(sources, 'sources'),
-    status: need(status, 'status'),
-  };
-}
-
-function material(row: StateRow): Material {
-  const { density, e, proof, proofTypical, tensile, tensileMax, expansion, ...same } = row;
-  return {
-    ...same,
+  const density = need(v.density, 'density');
+  const m: Writable<Material> = {
+    id: state.id,
+    grade: v.grade,
+    commonName: v.commonName,
+    family: v.family,
+    condition: need(v.condition, 'condition'),
+    names: need(v.names, 'names'),
     densityKgPerM3: density,
     density: density * 1e-9,
-    youngsModulus: e * 1000,
-    ...(proof === undefined ? {} : { proofStrength: proof }),
-    ...(proofTypical === undefined ? {} : { proofStrengthTypical: proofTypical }),
-    ...(tensile === undefined ? {} : { tensileStrength: tensile }),
-    ...(tensileMax === undefined ? {} : { tensileStrengthMax: tensileMax }),
-    expansion: expansion * 1e-6,
+    youngsModulus: need(v.e, 'e') * 1000,
+    poisson: need(v.poisson, 'poisson'),
+    expansion: need(v.expansion, 'expansion') * 1e-6,
+    conductivity: need(v.conductivity, 'conductivity'),
+    heatCapacity: need(v.heatCapacity, 'heatCapacity'),
+    maxService: need(v.maxService, 'maxService'),
+    workHardening: need(v.workHardening, 'workHardening'),
+    corrosion: need(v.corrosion, 'corrosion'),
+    weld: need(v.weld, 'weld'),
+    retainingCompound: need(v.retainingCompound, 'retainingCompound'),
+    galling: need(v.galling, 'galling'),
+    sources: need(v.sources, 'sources'),
+    status: need(v.status, 'status'),
     remarks: [],
   };
+  if (v.size) m.size = v.size;
+  if (v.proof !== undefined) m.proofStrength = v.proof;
+  if (v.proofTypical !== undefined) m.proofStrengthTypical = v.proofTypical;
+  if (v.tensile !== undefined) m.tensileStrength = v.tensile;
+  if (v.tensileMax !== undefined) m.tensileStrengthMax = v.tensileMax;
+  if (v.elongation !== undefined) m.elongation = v.elongation;
+  if (v.hardness) m.hardness = v.hardness;
+  if (v.machinability) m.machinability = v.machinability;
+  if (v.cuttingNote !== undefined) m.cuttingNote = v.cuttingNote;
+  if (v.anodicIndex !== undefined) m.anodicIndex = v.anodicIndex;
+  if (v.sourceNote !== undefined) m.sourceNote = v.sourceNote;
+  if (v.note !== undefined) m.note = v.note;
+  return m;
 }

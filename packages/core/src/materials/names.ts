@@ -3,12 +3,10 @@ import type { Material } from './material.ts';
 
 /** A name as compared: no case, spaces, dots, hyphens or other marks. */
 export function plain(name: string): string {
-  return name
-    .normalize('NFKD')
-    .toLowerCase()
-    .replace(/aluminum/g, 'aluminium')
-    .replace(/gray/g, 'grey')
-    .replace(/[^a-z0-9]/g, '');
+  const lower = name.toLowerCase();
+  // Accents and wide letters are rare, and unfolding them is slow: only where there are any.
+  const letters = (/^[ -~]*$/.test(lower) ? lower : lower.normalize('NFKD').toLowerCase()).replace(/[^a-z0-9]/g, '');
+  return letters.replace('aluminum', 'aluminium').replace('gray', 'grey');
 }
 
 /** One spelling of a material's name. */
