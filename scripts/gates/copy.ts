@@ -8,7 +8,9 @@ import {
   readdirSync,
   readFileSync,
   rmSync,
+  statSync,
   symlinkSync,
+  utimesSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -22,7 +24,7 @@ export interface Copy {
     program: string,
     args: readonly string[],
     env?: Readonly<Record<string, string>>,
-  ): Promise<{ code: number; output: string }>;
+  ): Promise<{ code: number; stdout: string; output: string }>;
   /** Writes files, runs the work, and puts everything back. An edit is made of the text that was there. */
   planted<T>(edits: Readonly<Record<string, string | ((text: string) => string)>>, work: () => Promise<T>): Promise<T>;
   remove(): void;
@@ -32,7 +34,7 @@ export function copyOf(original: string): Copy {
   const root = mkdtempSync(join(tmpdir(), 'sparewright-planted-'));
   for (const path of committedFiles(original)) {
     mkdirSync(dirname(join(root, path)), { recursive: true });
-    cpSync(join(original, path), join(root, path));
+    cpSync(join(original, path), join(root, path), { preserveTimestamps: true });
   }
   linkPackages(original, root);
   mkdirSync(join(root, '.git/objects'), { recursive: true });
@@ -44,14 +46,17 @@ export function copyOf(original: string): Copy {
       const options = { cwd: root, env: { ...process.env, NO_COLOR: '1', ...env }, maxBuffer: 2 ** 26 };
       execFile(process.execPath, [join(root, program), ...args], options, (error, stdout, stderr) => {
         const code = typeof error?.code === 'number' ? error.code : error ? 1 : 0;
-        resolve({ code, output: `${stdout}\n${stderr}` });
+        resolve({ code, stdout, output: `${stdout}\n${stderr}` });
       });
     });
 
   const planted: Copy['planted'] = async (edits, work) => {
     const before = Object.keys(edits).map((path) => {
       const file = join(root, path);
-      return { file, text: existsSync(file) ? readFileSync(file, 'utf8') : undefined };
+      return {
+        file,
+        old: existsSync(file) ? { text: readFileSync(file, 'utf8'), mtime: statSync(file).mtime } : undefined,
+      };
     });
     try {
       for (const [path, edit] of Object.entries(edits)) {
@@ -62,9 +67,12 @@ export function copyOf(original: string): Copy {
       }
       return await work();
     } finally {
-      for (const { file, text } of before) {
-        if (text === undefined) rmSync(file, { force: true });
-        else writeFileSync(file, text);
+      for (const { file, old } of before) {
+        if (old) {
+          writeFileSync(file, old.text);
+          // A lock file that looks newer than what is installed would have everything installed again.
+          utimesSync(file, old.mtime, old.mtime);
+        } else rmSync(file, { force: true });
       }
     }
   };

@@ -21,11 +21,20 @@ const forbidden: readonly { readonly pattern: RegExp; readonly says: string }[] 
   },
 ];
 
+/** Words that switch a check off, in code; documents may speak of them. */
+const switchedOff = new RegExp(
+  ['biome', 'eslint', '@ts', 'v8', 'c8']
+    .map((tool) => `${tool}${tool === '@ts' ? '-' : '[- ]'}(?:ignore|disable|expect-error|nocheck)`)
+    .join('|'),
+);
+
+const code = /\.(?:[cm]?[jt]sx?|css|html)$/;
 const binary = /\.(?:png|jpe?g|gif|webp|ico|pdf|woff2?|ttf|otf|wasm|wav|zip|sqlite)$/;
 
 export const hygiene: Gate = {
   name: 'hygiene',
-  proves: 'no committed file holds a path of one machine, an address of a registry or a note left over',
+  proves:
+    'no committed file holds a path of one machine, an address of a registry, a note left over or a check switched off',
   check(root) {
     const files = committedFiles(root).filter((path) => !binary.test(path));
     if (!files.includes('package.json')) return [{ at: root, says: 'git lists no files: the gate is reading nothing' }];
@@ -37,7 +46,9 @@ function inFile(path: string, text: string): Violation[] {
   return text
     .split('\n')
     .flatMap((line, i) =>
-      forbidden.filter(({ pattern }) => pattern.test(line)).map(({ says }) => ({ at: `${path}:${i + 1}`, says })),
+      [...forbidden, ...(code.test(path) ? [{ pattern: switchedOff, says: 'a check switched off' }] : [])]
+        .filter(({ pattern }) => pattern.test(line))
+        .map(({ says }) => ({ at: `${path}:${i + 1}`, says })),
     );
 }
 

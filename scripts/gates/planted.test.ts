@@ -356,6 +356,11 @@ describe('the gate of hygiene', () => {
       ],
     ),
     ['a note left over', { [file]: `${'TO'}${'DO'}: finish\n` }, /planted\.md:1 {2}a note left over/],
+    [
+      'a check switched off',
+      { [`${core}/units/planted.ts`]: `// ${'@ts'}-expect-error\nexport const a: string = 1;\n` },
+      /planted\.ts:1 {2}a check switched off/,
+    ],
   ]);
 });
 
@@ -385,5 +390,27 @@ test.skip('later', () => {});
       files: 2,
       outside: 3,
     });
+  });
+});
+
+describe('`npm test`', () => {
+  const run = () => copy.run('scripts/test.mjs', ['--fast']);
+  const lastLine = (output: string) => output.trimEnd().split('\n').at(-1);
+
+  test('stops at the first step that fails, and its last line counts it', async () => {
+    const plant = { [`${core}/units/a.ts`]: 'export const a   = "a"\n' };
+    const { code, output, stdout } = await copy.planted(plant, run);
+    expect(output).toContain('=== Lint and format: FAILED');
+    expect(output).not.toContain('=== Types');
+    expect(lastLine(stdout)).toBe('0 passed, 1 failed');
+    expect(code).toBe(1);
+  });
+});
+
+describe('the command line', () => {
+  test('says in one line that it is not built', async () => {
+    const { code, output } = await copy.run('packages/cli/bin/sparewright.js', ['--help']);
+    expect(output.trim()).toBe('sparewright is not built yet: run `npm run build` in its folder, then try again.');
+    expect(code).toBe(1);
   });
 });

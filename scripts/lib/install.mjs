@@ -17,15 +17,15 @@ export async function ensurePackages() {
 }
 
 const wanted = [
-  { program: 'chromium', debian: 'chromium', why: 'the screens are tested in it' },
-  { program: 'pdftoppm', debian: 'poppler-utils', why: 'printed sheets are looked at through it' },
+  { program: 'chromium', debian: 'chromium', with: ['fonts-liberation'], why: 'the screens are tested in it' },
+  { program: 'pdftoppm', debian: 'poppler-utils', with: [], why: 'printed sheets are looked at through it' },
 ];
 
 /** Sees to the programs that npm does not bring: by apt-get when that is possible, else says what is missing. */
 export async function ensurePrograms() {
   const missing = wanted.filter(({ program }) => !onPath(program));
   if (missing.length === 0) return true;
-  const names = missing.map(({ debian }) => debian);
+  const names = missing.flatMap((program) => [program.debian, ...program.with]);
   if (process.getuid?.() === 0 && onPath('apt-get')) {
     const env = { DEBIAN_FRONTEND: 'noninteractive' };
     console.log(`apt-get install ${names.join(' ')}`);
