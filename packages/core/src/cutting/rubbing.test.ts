@@ -28,13 +28,12 @@ test('edge radii and the share of them that can be cut are those of the referenc
   countOutside(task, 8);
 });
 
-test('titanium pushes back 43 N on each millimetre of a usual edge, and drags with half [budak-1996]', ({ task }) => {
+test('titanium pushes back 43 N on each millimetre of a usual edge, and drags with half [budak-1996]', () => {
   // kc1.1 1400 MPa and an edge of 30 µm, the upper end of a honed one: 42 N/mm.
   const { push, drag } = edgeForce(1400, 'honed');
   expect((push * 0.03) / edgeRadius('honed').usual).toBeCloseTo(42, 9);
   expect(Math.abs((push * 0.03) / edgeRadius('honed').usual / 43 - 1)).toBeLessThan(0.05);
   expect(Math.abs(drag / push / (24 / 43) - 1)).toBeLessThan(0.12);
-  countOutside(task, 2);
 });
 
 test('a hundredth of chip rubs under a moulded edge and is cut by a sharp one', () => {

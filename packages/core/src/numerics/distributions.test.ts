@@ -16,7 +16,7 @@ describe('agree to 13 digits with another program’s 30-digit arithmetic [metro
   for (const row of referenceRows('metrology', 'distribution-check')) {
     const f = functions[row.function ?? ''];
     if (!f) continue;
-    test(`${row.id}: ${row.function} ${row.arguments}`, ({ task }) => {
+    test(`${row.id}: ${row.function} ${row.arguments}`, () => {
       const values = Object.fromEntries(
         (row.arguments ?? '')
           .split('; ')
@@ -24,7 +24,6 @@ describe('agree to 13 digits with another program’s 30-digit arithmetic [metro
           .map(([k, v]) => [k, Number(v)]),
       );
       expect(f(values) / Number(row.value)).toBeCloseTo(1, 12);
-      countOutside(task, 1);
     });
   }
 });

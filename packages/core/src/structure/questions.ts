@@ -102,14 +102,16 @@ const bending = defineQuestion({
     at: stationsField,
   }),
   output: z.strictObject({
-    stations: z.array(
-      z.strictObject({
-        at: z.number().describe('place, from the jaw faces [mm]'),
-        compliance: z.number().describe('how far it gives there [µm/N]'),
-        deflection: z.number().describe('how far it gives under the force [mm]'),
-        diameterError: z.number().describe('how much too big it comes out if the force stays [mm]'),
-      }),
-    ),
+    stations: z
+      .array(
+        z.strictObject({
+          at: z.number().describe('place, from the jaw faces [mm]'),
+          compliance: z.number().describe('how far it gives there [µm/N]'),
+          deflection: z.number().describe('how far it gives under the force [mm]'),
+          diameterError: z.number().describe('how much too big it comes out if the force stays [mm]'),
+        }),
+      )
+      .describe('the places asked about'),
   }),
   sources: ['przemieniecki-ch5', 'cowper-1966', 'roark-8.1'],
   example: {
@@ -158,20 +160,24 @@ const sizeError = defineQuestion({
       .describe('radial force at two depths or more, as the question cutting-force gives it'),
   }),
   output: z.strictObject({
-    passes: z.array(
-      z.strictObject({
-        setDiameter: z.number().describe('diameter set [mm]'),
-        stations: z.array(
-          z.strictObject({
-            at: z.number().describe('place, from the jaw faces [mm]'),
-            depthTaken: z.number().describe('depth really taken, on the radius [mm]'),
-            diameter: z.number().describe('diameter left [mm]'),
-            error: z.number().describe('diameter left less diameter set [mm]'),
-          }),
-        ),
-        spread: z.number().describe('largest less smallest diameter over the places asked about [mm]'),
-      }),
-    ),
+    passes: z
+      .array(
+        z.strictObject({
+          setDiameter: z.number().describe('diameter set [mm]'),
+          stations: z
+            .array(
+              z.strictObject({
+                at: z.number().describe('place, from the jaw faces [mm]'),
+                depthTaken: z.number().describe('depth really taken, on the radius [mm]'),
+                diameter: z.number().describe('diameter left [mm]'),
+                error: z.number().describe('diameter left less diameter set [mm]'),
+              }),
+            )
+            .describe('the places asked about'),
+          spread: z.number().describe('largest less smallest diameter over the places asked about [mm]'),
+        }),
+      )
+      .describe('the passes in order'),
   }),
   sources: ['error-copying', 'przemieniecki-ch5'],
   example: {
