@@ -66,9 +66,7 @@ export function glandAt(input: GlandInput, temperature: Celsius): GlandState {
  * @param input  ring, groove, mating part, pressure and medium; lengths in mm, pressure in MPa, temperatures in °C
  * @returns bands of every figure, the limits they are held against, and findings
  * @throws DomainError when a size is impossible: the groove leaves no depth, a least size is above a greatest
- * @source usseal-2
- * @source usseal-4
- * @source seals-physics
+ * Sources: [usseal-2], [usseal-4] and [seals-physics] for the formulas; each limit names its own.
  * @valid round ring in a rectangular groove, parts round
  */
 export function glandOverTolerance(input: GlandInput): GlandResult {

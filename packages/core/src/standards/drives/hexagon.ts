@@ -71,7 +71,7 @@ export function sharpCorners(acrossFlats: Mm): Mm {
 }
 
 /** All widths that a table holds, smallest first [mm]. */
-export function hexagonSizes(): Mm[] {
+function hexagonSizes(): Mm[] {
   return [...new Set([...keys, ...sockets, ...externals].map(([size]) => size))].toSorted((a, b) => a - b);
 }
 

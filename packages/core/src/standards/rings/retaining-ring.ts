@@ -37,7 +37,7 @@ export interface RetainingRing {
 const tables = { shaft: shaftRings, bore: boreRings } as const;
 
 /** Every size with a ring, smallest first [mm]. */
-export function retainingRingSizes(place: RingPlace): Mm[] {
+function retainingRingSizes(place: RingPlace): Mm[] {
   return tables[place].filter((_, i) => i % 3 === 0);
 }
 

@@ -106,9 +106,6 @@ export interface ElastomerVerdict {
  * @param material  rubber, by its symbol or trade word
  * @param medium  what it touches
  * @throws InputError naming what is in the table
- * @source bodeseal
- * @source oringsupply-nbr-epdm
- * @source mem-elastomers
  */
 export function rateElastomer(material: string, medium: string): ElastomerVerdict {
   const rubber = elastomerName(material);
@@ -155,7 +152,7 @@ export function elastomersFor(medium: string): ElastomerVerdict[] {
     .toSorted((a, b) => (a.rating ?? 'F').localeCompare(b.rating ?? 'F'));
 }
 
-/** Linear expansion of rubbers [1/K], from memory of handbook tables; fillers shift it by a fifth either way. */
+/** Linear expansion of rubbers [1/K], from memory of handbook tables. */
 const expansion: Record<string, number> = {
   NBR: 1.1e-4,
   HNBR: 1.1e-4,
@@ -168,7 +165,17 @@ const expansion: Record<string, number> = {
   FFKM: 2.3e-4,
 };
 
-/** Linear expansion of a rubber [1/K] [mem-elastomers]; undefined when it is not known or none is remembered. */
+/**
+ * Linear expansion of a rubber; undefined when it is not known or none is remembered.
+ *
+ *     from a table
+ *
+ * @param material  rubber, by its symbol or trade word
+ * @returns expansion [1/K]
+ * @source mem-elastomers
+ * @valid unfilled to usual filling; fillers shift it by a fifth either way
+ * @example elastomerExpansion('nitrile') → 0.00011
+ */
 export function elastomerExpansion(material: string): number | undefined {
   return expansion[knownElastomer(material) ?? ''];
 }

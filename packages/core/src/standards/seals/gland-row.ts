@@ -166,8 +166,12 @@ function gbt(row: (typeof tables.gbt)[number]): GlandRow[] {
     ...(edgeBreakMax !== undefined && { edgeBreakMax }),
     ...(service !== 'face' && leadInMin !== undefined && { leadInMin }),
     source: 'mem-gbt3452.3',
-    standing: 'from memory',
-    note: 'nominal depth; the standard gives its tolerance apart',
+    ...(service === 'static' && depth > liquidDepth
+      ? {
+          standing: 'doubtful',
+          note: 'remembered deeper at rest than moving on liquid, against all other sizes and sources',
+        }
+      : { standing: 'from memory', note: 'nominal depth; the standard gives its tolerance apart' }),
   });
   return [
     gland('static', staticDepth, staticWidth),

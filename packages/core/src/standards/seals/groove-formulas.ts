@@ -86,7 +86,7 @@ export function sectionAfterStretch(insideDiameter: Mm, section: Mm, seat: Mm): 
  * @throws DomainError above 25 % stretch
  * @source mem-parker-stretch
  * @valid 0 to 25 % stretch
- * @example makerSectionLoss(2.58) → 2.1367
+ * @example makerSectionLoss(2.58) → 2.1378
  */
 export function makerSectionLoss(stretchPercent: number): number {
   const x = stretchPercent;

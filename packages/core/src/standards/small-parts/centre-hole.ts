@@ -85,7 +85,7 @@ const choice = [
 ] as const;
 
 /** Pilots a form comes in [mm]. */
-export function centrePilots(form: CentreForm): Mm[] {
+function centrePilots(form: CentreForm): Mm[] {
   return { A: formA, B: formB, R: formR }[form].map(([pilot]) => pilot);
 }
 

@@ -82,7 +82,7 @@ const inchBodyDowels = [
 ] as const;
 
 /** Diameters a dowel comes in [mm]. */
-export function dowelSizes(kind: DowelKind): Mm[] {
+function dowelSizes(kind: DowelKind): Mm[] {
   const table = { 'ISO 2338': parallelPins, 'DIN 6325': hardenedDowels, 'ASME B18.8.5M': inchBodyDowels }[kind];
   return table.map(([size]) => size);
 }
