@@ -2,7 +2,6 @@
  * The inspection of the finished part: what to measure with which gauge, within which drawn-in limits, and what the readings say.
  */
 
-import type { DutyResult } from '../duty/duty-result.ts';
 import type { Duty } from '../duty/schema.ts';
 import { touchOf, weightedMean } from '../evidence/gather.ts';
 import { gaugeHabit, permissibleError, serves, type Touch } from '../evidence/gauge-error.ts';
@@ -20,19 +19,19 @@ const steel = 11.5e-6;
 
 /**
  * @param part  the part with its limits
- * @param duty  duty as entered and as checked, for the proof tests
+ * @param duty  duty as entered, for the proof tests
  * @param gauges  gauges of the workshop
  * @param inspection  readings taken on the new part, if any
  */
 export function inspect(
   part: PartResult,
-  duty: { readonly asked: Duty | undefined; readonly result: DutyResult },
+  duty: Duty | undefined,
   gauges: readonly Gauge[],
   inspection: Inspection | undefined,
 ): InspectionResult {
   const expansion = part.material?.expansion ?? steel;
   const rows = part.dimensions.map((d) => inspectOne(d, gauges, inspection, expansion));
-  return { rows, proofTests: proofTests(part, duty.asked), findings: rows.flatMap(findingsOf) };
+  return { rows, proofTests: proofTests(part, duty), findings: rows.flatMap(findingsOf) };
 }
 
 /** The gauge on hand with the smallest uncertainty for this dimension. */
