@@ -22,9 +22,7 @@ describe('galling', () => {
     }
   });
 
-  test('austenitics on themselves are worst, a hardened or free-cutting 13 % chromium steel does better [BSSA, in words]', ({
-    task,
-  }) => {
+  test('austenitics on themselves are worst, a hardened or free-cutting 13 % chromium steel does better [BSSA, in words]', () => {
     for (const [a, b] of [
       ['304', '304'],
       ['316', '316'],
@@ -33,7 +31,6 @@ describe('galling', () => {
       expect(pair(a, b).galling.level).toBe('high');
     expect(pair('416', '316').galling.level).toBe('low');
     expect(pair('316', 'nickel aluminium bronze').galling.level).not.toBe('high');
-    countOutside(task, 4);
   });
 
   test('titanium seizes on itself and on stainless; plastics do not gall', () => {

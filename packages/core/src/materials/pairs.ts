@@ -225,7 +225,7 @@ export function pairFindings(
       level: 'caution',
       stage,
       at,
-      says: `${a.commonName} on ${b.commonName} is apt to seize: ${galling.because}`,
+      says: `${a.commonName} on ${b.commonName} is apt to seize${galling.because.startsWith('seizes') ? '' : `: ${galling.because}`}`,
       because:
         galling.threshold === undefined
           ? []

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { InputError } from '../../errors.ts';
 import { defineQuestion } from '../../question.ts';
 import type { SourceKey } from '../../sources/register.ts';
-import { cutOffForFeed, cutOffForRa } from './cut-off.ts';
+import { acceptanceRules, cutOffForFeed, cutOffForRa } from './cut-off.ts';
 import { findGrit, finishesOfGrit, gritSteps, paperFor, sameGrain } from './grit.ts';
 import { finishingAllowances, paperAllowance } from './polish-allowance.ts';
 import { processesFor, roughnessOfProcess } from './process-roughness.ts';
@@ -123,6 +123,7 @@ const surfaceFinish = defineQuestion({
     if (ra !== undefined)
       note(['iso1302', 'epm', 'mem-din4768'], 'Rz by Ra is a rule of thumb from memory; measure where it matters');
     if (ra !== undefined || feed !== undefined) note(['mem-iso4288', 'studylib-surf']);
+    if (ra !== undefined) for (const { rule, source } of acceptanceRules) note([source], `acceptance: ${rule}`);
     const processes =
       process === undefined ? (ra === undefined ? undefined : processesFor(ra)) : roughnessOfProcess(process);
     if (processes)
