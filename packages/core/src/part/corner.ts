@@ -6,7 +6,7 @@ import {
   distance,
   dot,
   fractionOf,
-  fractionsAtZ,
+  fractionsAt,
   type Label,
   leftOf,
   line,
@@ -49,24 +49,26 @@ export function rounded(a: Segment, b: Segment, radius: Mm, labels: Label): Segm
   return [first, { kind: 'arc', from: first.to, to: last.from, centre: best.centre, radius, sweep, ...labels }, last];
 }
 
-/** `a`, a straight chamfer that stands `along` on each segment from the corner, `b`; a vertical segment gives up `across` instead. */
+/**
+ * `a`, a straight chamfer, `b`. Where one of the two stands up from the other (a face, a dome over a bore) it gives up `across` in radius
+ * and the other `along`; where the surface runs on past the corner, each side gives up half of `along`.
+ */
 export function chamfered(a: Segment, b: Segment, along: Mm, across: Mm, labels: Label): Segment[] | undefined {
-  const ta = givenUp(a, 1, along, across);
-  const tb = givenUp(b, 0, along, across);
+  const back = tangentAt(a, 1);
+  const on = tangentAt(b, 0);
+  const runsOn = back.z * on.z > 1e-9;
+  const isSteepA = Math.abs(back.z) < Math.abs(on.z);
+  const ta = runsOn ? givenUp(a, 1, 'z', along / 2) : givenUp(a, 1, isSteepA ? 'r' : 'z', isSteepA ? across : along);
+  const tb = runsOn ? givenUp(b, 0, 'z', along / 2) : givenUp(b, 0, isSteepA ? 'z' : 'r', isSteepA ? along : across);
   if (ta === undefined || tb === undefined) return undefined;
   return [stretch(a, 0, ta), line(pointAt(a, ta), pointAt(b, tb), labels), stretch(b, tb, 1)];
 }
 
-/** Fraction of the segment at which a chamfer begins that starts at its end `at` (0 or 1). */
-function givenUp(segment: Segment, at: 0 | 1, along: Mm, across: Mm): number | undefined {
+/** Fraction of the segment at which a chamfer begins that takes `amount` of one coordinate from its end `at` (0 or 1). */
+function givenUp(segment: Segment, at: 0 | 1, axis: 'z' | 'r', amount: Mm): number | undefined {
   const corner = at === 1 ? segment.to : segment.from;
-  const away = at === 1 ? segment.from : segment.to;
-  const tangent = tangentAt(segment, at);
-  if (segment.kind === 'line' && Math.abs(tangent.z) < 1e-9) {
-    const t = across / Math.abs(away.r - corner.r);
-    return t < 1 + 1e-9 ? Math.min(1, Math.abs(at - t)) : undefined;
-  }
-  const found = fractionsAtZ(segment, corner.z + Math.sign(away.z - corner.z) * along);
+  const away = at === 1 ? -1 : 1;
+  const found = fractionsAt(segment, axis, corner[axis] + away * Math.sign(tangentAt(segment, at)[axis]) * amount);
   return at === 1 ? found.at(-1) : found[0];
 }
 

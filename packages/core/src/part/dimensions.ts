@@ -34,7 +34,8 @@ export function dimensionsOf(part: Part): Dimension[] {
 
 function sizesOf(feature: Feature): { field: string; size: TolerancedSize }[] {
   return Object.entries(feature).flatMap(([field, value]) => {
-    if (isSize(value)) return [{ field, size: value }];
+    // A distance of 0 is no size to make or measure.
+    if (isSize(value)) return value.nominal > 0 ? [{ field, size: value }] : [];
     const plain = plainRadius(field, value);
     return plain ? [plain] : [];
   });

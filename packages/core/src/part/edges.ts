@@ -41,11 +41,8 @@ function shaped(a: Segment, b: Segment, place: EdgePlace, edge: Edge, turn: numb
   switch (edge.kind) {
     case 'fillet':
       return rounded(a, b, edge.radius, labels);
-    case 'chamfer': {
-      const hasFace = isVertical(a) || isVertical(b);
-      const along = hasFace ? edge.size : edge.size / 2;
-      return chamfered(a, b, along, edge.size * Math.tan(radians(edge.angle ?? 45)), labels);
-    }
+    case 'chamfer':
+      return chamfered(a, b, edge.size, edge.size * Math.tan(radians(edge.angle ?? 45)), labels);
     case 'relief': {
       const isInner = place.side === 'outside' ? turn > 0 : turn < 0;
       const into = place.side === 'outside' ? -edge.depth : edge.depth;

@@ -130,6 +130,7 @@ function groove(unit: LengthUnit) {
     along: sizeField(
       unit,
       "from the section's start (left end; inside: the end nearer the face) to the groove's nearer wall",
+      { zero: true },
     ).optional(),
     width: sizeField(unit, 'width at the floor').optional(),
     floorDiameter: sizeField(unit, 'diameter at the floor').optional(),
@@ -174,7 +175,7 @@ function notTurned(unit: LengthUnit) {
       on: idField,
       count: z.union([z.literal(1), z.literal(2), z.literal(4)]),
       acrossFlats: sizeField(unit, 'across flats, or flat to opposite side').optional(),
-      along: sizeField(unit, "from the section's left end").optional(),
+      along: sizeField(unit, "from the section's left end", { zero: true }).optional(),
       length: sizeField(unit, 'length').optional(),
     }),
     z.strictObject({

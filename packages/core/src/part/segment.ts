@@ -112,27 +112,28 @@ export function fractionOf(segment: Segment, point: Vector): number {
 
 /** Fractions of the way along, in order, at which the segment stands at `z`. Empty for a vertical line. */
 export function fractionsAtZ(segment: Segment, z: Mm): number[] {
-  if (segment.kind === 'line') {
-    const dz = segment.to.z - segment.from.z;
-    if (Math.abs(dz) <= same) return [];
-    const t = (z - segment.from.z) / dz;
-    return inside([t], size(minus(segment.to, segment.from)));
-  }
-  return inside(
-    circleAtZ(segment, z).map((p) => fractionOf(segment, p)),
-    lengthOf(segment),
-  );
+  return fractionsAt(segment, 'z', z);
 }
 
-function circleAtZ(arc: Arc, z: Mm): Vector[] {
-  const dz = z - arc.centre.z;
-  const square = (arc.radius - dz) * (arc.radius + dz);
-  if (square < -2 * same * arc.radius) return [];
-  const dr = Math.sqrt(Math.max(0, square));
-  return [
-    { z, r: arc.centre.r + dr },
-    { z, r: arc.centre.r - dr },
-  ];
+/** Fractions of the way along, in order, at which one coordinate has a value. Empty for a line on which it does not change. */
+export function fractionsAt(segment: Segment, axis: 'z' | 'r', value: number): number[] {
+  if (segment.kind === 'line') {
+    const change = segment.to[axis] - segment.from[axis];
+    if (Math.abs(change) <= same) return [];
+    return inside([(value - segment.from[axis]) / change], lengthOf(segment));
+  }
+  const { centre, radius } = segment;
+  const off = value - centre[axis];
+  const square = (radius - off) * (radius + off);
+  if (square < -2 * same * radius) return [];
+  const half = Math.sqrt(Math.max(0, square));
+  const points = [half, -half].map((h) =>
+    axis === 'z' ? { z: value, r: centre.r + h } : { z: centre.z + h, r: value },
+  );
+  return inside(
+    points.map((p) => fractionOf(segment, p)),
+    lengthOf(segment),
+  );
 }
 
 function inside(fractions: readonly number[], length: Mm): number[] {
