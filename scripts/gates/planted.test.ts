@@ -162,6 +162,11 @@ describe('the compiler', () => {
 describe('lint and format', () => {
   objectsToAll(lint, [
     ['a badly formatted file', { [`${core}/units/a.ts`]: 'export const planted   = "a"\n' }, /units\/a\.ts format/],
+    [
+      'a promise that nobody waits for',
+      { [`${core}/units/c.ts`]: 'const a = async () => 1;\nexport const b = () => {\n  a();\n};\n' },
+      /units\/c\.ts.*noFloatingPromises/,
+    ],
     ['any', { [`${core}/units/b.ts`]: 'export const planted: any = 1;\n' }, /units\/b\.ts.*noExplicitAny/],
   ]);
 });

@@ -1,6 +1,6 @@
 /** The fields of a schema, flattened for a table: `part.outside[].diameter`, its kind and its meaning. */
 import type { z } from 'zod';
-import { jsonSchema } from './pages.ts';
+import { jsonSchema } from './json-schema.ts';
 
 export interface Field {
   readonly path: string;

@@ -2,9 +2,10 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { z } from 'zod';
+import type { z } from 'zod';
 import type { Question } from '../../packages/core/src/question.ts';
 import type { Source } from '../../packages/core/src/sources/source.ts';
+import { jsonSchema } from './json-schema.ts';
 import { questionsPage } from './questions-page.ts';
 
 const registry = 'packages/core/src/questions/registry.ts';
@@ -39,10 +40,6 @@ export async function generatedPages(root: string): Promise<Map<string, string>>
   ]);
   pages.set('docs/schema/questions.json', json(Object.fromEntries(shapes)));
   return pages;
-}
-
-export function jsonSchema(schema: z.ZodType, io: 'input' | 'output') {
-  return z.toJSONSchema(schema, { io, unrepresentable: 'any' });
 }
 
 const json = (value: unknown): string => `${JSON.stringify(value, undefined, 2)}\n`;
