@@ -11,13 +11,13 @@ import type { GrooveGroup } from './groove-marks.ts';
 import { type Bound, hatchParts } from './hatch.ts';
 import { placeNote, type Zone } from './leaders.ts';
 import { placeLengths } from './length-rows.ts';
-import { hatchSpacing, heading } from './main-view.ts';
+import { hatchSpacing } from './main-view.ts';
 import type { TableRow } from './marks.ts';
 import { type NumberStyle, numberText } from './numbers.ts';
 import { scaleText } from './scales.ts';
 import { nameOf } from './section-marks.ts';
 import { circle, lineThrough } from './shapes.ts';
-import { chords, isHollow, place, runParts, runsOf, type View } from './view.ts';
+import { chords, headingAt, isHollow, place, runParts, runsOf, type View } from './view.ts';
 
 const enlargements = [2, 5, 10, 20, 50];
 /** A groove is drawn at least this wide in its detail. */
@@ -113,7 +113,7 @@ function drawRoundEdges(board: Board, inside: ReturnType<typeof insideCircle>, b
   inside.slice(1).forEach((after, i) => {
     const before = inside[i];
     if (!before || Math.hypot(before.to.z - after.from.z, before.to.r - after.from.r) > 1e-6) return;
-    const turn = Math.abs(heading(after, 'from') - heading(before, 'to'));
+    const turn = Math.abs(headingAt(after, 0) - headingAt(before, 1));
     const { z } = after.from;
     const key = Math.round(z * 1e5);
     if (turn < 0.09 || seen.has(key)) return;

@@ -11,12 +11,14 @@ const longArm: Mm = 2.6 * height;
 const slope = Math.tan(Math.PI / 3);
 
 /** The open tick: its foot on the surface, the bar over the text. */
-export function tickParts(foot: At, barLength: Mm): PathPart[] {
+export function tickParts(foot: At, barLength: Mm, size = 1): PathPart[] {
+  const [short, long] = [size * shortArm, size * longArm];
+  const end = { x: foot.x + long / slope, y: foot.y - long };
   return [
-    { to: 'start', x: foot.x - shortArm / slope, y: foot.y - shortArm },
+    { to: 'start', x: foot.x - short / slope, y: foot.y - short },
     { to: 'line', x: foot.x, y: foot.y },
-    { to: 'line', x: foot.x + longArm / slope, y: foot.y - longArm },
-    ...(barLength > 0 ? [{ to: 'line' as const, x: foot.x + longArm / slope + barLength, y: foot.y - longArm }] : []),
+    { to: 'line', ...end },
+    ...(barLength > 0 ? [{ to: 'line' as const, x: end.x + barLength, y: end.y }] : []),
   ];
 }
 

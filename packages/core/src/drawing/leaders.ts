@@ -1,5 +1,5 @@
 /** Notes on leaders and diameters across the view, each set where it is crossed by nothing and its line is shortest. */
-import type { Mm } from '../units/quantities.ts';
+import type { Mm, Radian } from '../units/quantities.ts';
 import { type Board, textBox, textHeight } from './board.ts';
 import { around, type Box, grown, passesThrough, type Stretch, within } from './box.ts';
 import type { At } from './scene.ts';
@@ -12,7 +12,12 @@ export interface Note {
   /** At most two lines: one above the shelf, one below it. */
   readonly lines: readonly string[];
   /** Points of the part that the leader may touch. */
-  readonly touch: readonly At[];
+  readonly touch: readonly TouchAt[];
+}
+
+export interface TouchAt extends At {
+  /** Direction of the edge there on the sheet: a leader that ran along it would be lost in it. */
+  readonly run?: Radian | undefined;
 }
 
 export interface Zone {
@@ -58,7 +63,7 @@ function bestInZone(board: Board, note: Note, zone: Zone, extra: number): Placin
       for (const angle of angles) {
         for (const side of [1, -1] as const) {
           const elbow = { x: touch.x + (side * rise) / Math.tan(angle), y };
-          const cost = leaderCost(board, { a: touch, b: elbow }, angle) + extra;
+          const cost = leaderCost(board, { a: touch, b: elbow }, angle) + alongEdge(touch, elbow) + extra;
           if ((best && cost >= best.cost) || !mayStand(board, note.lines, touch, elbow, side, zone.inside)) continue;
           best = { touch, elbow, side, cost };
         }
@@ -75,6 +80,13 @@ function leaderCost(board: Board, leader: Stretch, angle: number): number {
   const start = towards(leader.a, leader.b, 0.4);
   const edges = board.crossesEdge({ a: start, b: leader.b }) ? 60 : 0;
   return length + steep + edges + 12 * board.crossings({ a: start, b: leader.b });
+}
+
+/** What it costs to run nearly along the edge that is touched. */
+function alongEdge(touch: TouchAt, elbow: At): number {
+  if (touch.run === undefined) return 0;
+  const apart = Math.abs(Math.sin(bearing(touch, elbow) - touch.run));
+  return apart < 0.4 ? 40 : 0;
 }
 
 function towards(from: At, to: At, by: Mm): At {

@@ -4,12 +4,12 @@ import type { Mm } from '../units/quantities.ts';
 import type { Board } from './board.ts';
 import type { Box } from './box.ts';
 import { placeFinish } from './finish-marks.ts';
-import { placeAcross, placeNote, type Zone } from './leaders.ts';
+import { placeAcross, placeNote, type TouchAt, type Zone } from './leaders.ts';
 import { placeLengths, type RowLength } from './length-rows.ts';
 import type { DiameterMark, FinishMark, LeaderMark, LengthMark, Mark } from './marks.ts';
 import { insideChain } from './section-marks.ts';
 import { fitsBetweenArrows, placeColumn } from './side-columns.ts';
-import { place, radiusAt, type View } from './view.ts';
+import { type Half, place, radiusAt, type View } from './view.ts';
 
 export interface MarkRoom {
   /** Nothing goes beyond. */
@@ -143,7 +143,7 @@ function setAcross(board: Board, part: PartResult, view: View, mark: DiameterMar
     const z = mark.at ?? (mark.from + mark.to) / 2;
     const chain = mark.side === 'outside' ? undefined : insideChain(part, mark.side);
     const points = [z, ...[0.3, 0.7].map((f) => mark.from + f * (mark.to - mark.from))]
-      .filter((at, i) => i === 0 || (mark.at === undefined && chain !== undefined))
+      .filter((_, i) => i === 0 || (mark.at === undefined && chain !== undefined))
       .map((at) => ({ z: at, r: radius }));
     const note = { mark: 'leader', of, title, lines: [text], points, upperOnly: mark.side !== 'outside' } as const;
     return setNote(board, view, note, room);
@@ -167,9 +167,15 @@ function setAcross(board: Board, part: PartResult, view: View, mark: DiameterMar
 }
 
 export function setNote(board: Board, view: View, mark: LeaderMark, room: MarkRoom): boolean {
-  const upper = { of: mark.of, lines: mark.lines, touch: mark.points.map((p) => place(view, p)) };
+  const upper = { of: mark.of, lines: mark.lines, touch: touches(mark, view, 'upper') };
   if (placeNote(board, upper, [room.above])) return true;
   if (mark.upperOnly) return false;
-  const touch = mark.points.map((p) => place(view, p, 'lower'));
-  return placeNote(board, { of: mark.of, lines: mark.lines, touch }, [room.below]);
+  const lower = { of: mark.of, lines: mark.lines, touch: touches(mark, view, 'lower') };
+  return placeNote(board, lower, [room.below]);
+}
+
+/** The radius points up the sheet in the upper half, so angles turn the other way there. */
+function touches(mark: LeaderMark, view: View, half: Half): TouchAt[] {
+  const turn = half === 'upper' ? -1 : 1;
+  return mark.points.map((p) => ({ ...place(view, p, half), run: p.run === undefined ? undefined : turn * p.run }));
 }

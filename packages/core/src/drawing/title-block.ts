@@ -48,7 +48,7 @@ export function drawTitleBlock(
   const box = titleBlockBox(frame);
   for (const cell of cells(part, settings, facts)) drawCell(board, box, cell);
   drawGeneralFinish(board, box.left + 102, box.top, settings);
-  drawProjection(board, { x: box.left + 162, y: box.top + 6.6 }, settings.projection);
+  drawProjection(board, { x: box.left + 168, y: box.top + 6.4 }, settings.projection);
   board.items.push(rectangle(box.left, box.top, titleBlockSize.width, titleBlockSize.height, 'frame'));
 }
 
@@ -110,8 +110,8 @@ function drawCell(board: Board, box: Box, cell: Cell): void {
 
 function drawGeneralFinish(board: Board, left: Mm, top: Mm, settings: DrawingSettings): void {
   if (settings.finish === undefined) return;
-  board.path(tickParts({ x: left + 23, y: top + 7.3 }, 0), 'thin');
-  board.text({ x: left + 27.5, y: top + 6.8 }, `Ra ${numberText(settings.finish, 3, settings)}`);
+  board.path(tickParts({ x: left + 4, y: top + 7.4 }, 0, 0.65), 'thin');
+  board.text({ x: left + 7.5, y: top + 7.4 - 0.5 }, `Ra ${numberText(settings.finish, 3, settings)}`);
 }
 
 /** The frustum in two views: its end at the right in third angle's mirror, first angle. */
