@@ -280,12 +280,12 @@ function bondMaterials(material: Material | undefined): BondMaterial[] | undefin
   return match && [match[1]];
 }
 
-function checkPair({ part }: Case, mate: Mate): Answer {
+function checkPair({ part, duty }: Case, mate: Mate): Answer {
   if (!part.material || mate.material === undefined) return { findings: [] };
   const { material } = part;
   return guarded(mate.id, () => ({
     findings: pairFindings(material, findMaterial(mate.material ?? ''), {
-      surroundings: 'harsh',
+      surroundings: duty?.medium === undefined ? 'normal' : 'harsh',
       at: mate.id,
       stage: 'duty',
     }),

@@ -52,7 +52,9 @@ function inspectOne(
   expansion: number,
 ): InspectionRow {
   const touch = touchOf(dimension.kind);
-  const best = bestGauge(gauges, touch, dimension.nominal);
+  // Radii and small edges are compared with a radius gauge or by eye; they have no number to weigh.
+  const judged = dimension.kind !== 'radius' && dimension.max > dimension.min;
+  const best = judged ? bestGauge(gauges, touch, dimension.nominal) : undefined;
   const planned =
     best && weigh({ id: 'planned', of: dimension.id, value: dimension.nominal }, best, touch, expansion).uncertainty;
   const band = planned === undefined ? undefined : guardBand(planned);
@@ -66,13 +68,14 @@ function inspectOne(
     nominal: dimension.nominal,
     max: dimension.max,
     min: dimension.min,
-    gauge: best?.name,
+    gauge: judged ? best?.name : 'radius gauge or by eye',
     expanded: planned === undefined ? undefined : 2 * planned,
     acceptMax: band === undefined ? undefined : dimension.max - band,
     acceptMin: band === undefined ? undefined : dimension.min + band,
     measured,
   };
-  if (readings.length === 0) return { ...plan, value: undefined, probability: undefined, decision: 'not measured' };
+  if (readings.length === 0 || !judged)
+    return { ...plan, value: undefined, probability: undefined, decision: 'not measured' };
   const { value, uncertainty } = worstOf(readings, dimension);
   return {
     ...plan,

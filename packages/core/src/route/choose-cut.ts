@@ -9,6 +9,7 @@ import { cuttingSpeed } from '../cutting/speed.ts';
 import { type CutData, type TurningForce, turningForce } from '../cutting/turning-force.ts';
 import { drivePower, spindleSpeeds } from '../lathe/drive.ts';
 import type { Lathe } from '../lathe/schema.ts';
+import { expectedRa } from '../standards/finish/turned-roughness.ts';
 import type { MmPerNewton } from '../structure/stepped-beam.ts';
 import {
   type MetrePerMinute,
@@ -56,9 +57,9 @@ export interface ChosenCut {
 /** Feeds a hand keeps up on a lathe without power feed; `common practice`. */
 const handFeeds: readonly MmPerRev[] = [0.05, 0.08, 0.12];
 
-/** Roughness that a feed leaves, as the mean of the theoretical profile: Ra ≈ f² / (32 r), with the usual rest of real cutting on top. */
+/** Roughness Ra to be sure of at a feed: the careful end of what the chapter on finish expects. */
 function roughness(feed: MmPerRev, noseRadius: Mm): Micrometre {
-  return noseRadius > 0 ? (1000 * feed ** 2) / (32 * noseRadius) + 0.3 : Number.POSITIVE_INFINITY;
+  return noseRadius > 0 && feed <= noseRadius ? expectedRa(feed, noseRadius).high : Number.POSITIVE_INFINITY;
 }
 
 /** The best cut, with the limits it breaks if there is none that keeps them all. */

@@ -5,11 +5,17 @@ import { degrees, type Mm } from '../units/quantities.ts';
 
 /** For turning and facing: roughing takes the one that stands the deepest cut, finishing the sharpest edge. */
 export function turningCutter(cutters: readonly Cutter[], stage: 'rough' | 'finish' | 'face'): Cutter | undefined {
-  const usable = cutters.filter((c) => c.kind === 'turning' || (stage === 'face' && c.kind === 'facing'));
+  // Work is fed towards the headstock: a left-hand cutter is for the other way.
+  const usable = cutters.filter(
+    (c) => c.hand !== 'left' && (c.kind === 'turning' || (stage === 'face' && c.kind === 'facing')),
+  );
   const sharpness = { sharp: 0, honed: 1, moulded: 2 } as const;
   const shoulder = usable.filter((c) => c.approachAngle >= 90);
   const from = shoulder.length > 0 ? shoulder : usable;
-  if (stage === 'rough') return from.toSorted((a, b) => b.maxDepth - a.maxDepth)[0];
+  if (stage === 'rough')
+    return from.toSorted(
+      (a, b) => b.maxDepth - a.maxDepth || Number(b.material === 'carbide') - Number(a.material === 'carbide'),
+    )[0];
   return from.toSorted((a, b) => sharpness[a.edge] - sharpness[b.edge] || b.noseRadius - a.noseRadius)[0];
 }
 

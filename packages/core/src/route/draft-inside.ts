@@ -39,7 +39,8 @@ export function draftInside(part: PartResult, holding: Holding, drills: readonly
     to: face,
     task: { does: 'centre' },
   };
-  const holes = sections.flatMap((s) => drilling(part, holding, s, depth(s), drills, common));
+  const drilled = sections.flatMap((s) => drilling(part, holding, s, depth(s), drills, common));
+  const holes = drilled.filter((hole, i) => !drilled.some((other, j) => j !== i && coveredBy(hole, other, i > j)));
   const bored = sections.flatMap((s) => boring(part, holding, s, common));
   const grooved = part.grooves
     .filter((g) => g.side === side)
@@ -57,6 +58,13 @@ export function draftInside(part: PartResult, holding: Holding, drills: readonly
       }),
     );
   return [centre, ...holes, ...bored, ...grooved];
+}
+
+/** The same drill goes deeper for another section of the bore (or as deep, and was named first). */
+function coveredBy(hole: Draft, other: Draft, later: boolean): boolean {
+  if (hole.task.does !== 'drill' || other.task.does !== 'drill' || hole.task.diameter !== other.task.diameter)
+    return false;
+  return other.task.depth > hole.task.depth || (other.task.depth === hole.task.depth && later);
 }
 
 type Common = Pick<Draft, 'setup' | 'atFreeEnd' | 'working' | 'why' | 'cautions'>;

@@ -8,6 +8,7 @@ import { called, type Draft, dimensionOf, inWords, middle } from './draft.ts';
 import type { Holding } from './hold.ts';
 import { finishingAllowance } from './practice.ts';
 import { stepCurveOf } from './step-curve.ts';
+import { crestAim } from './tables/thread-table.ts';
 
 /** Surfaces smoother than this are finished with abrasive paper on a light lathe; `common practice`. */
 const paperBelow = 0.8;
@@ -48,12 +49,12 @@ function roughing(part: PartResult, holding: Holding): Draft[] {
   const drafts: Draft[] = [];
   let envelope = 0;
   for (const s of fromFree) {
-    const own = roughTarget(part, s);
+    const own = roughTarget(s);
     const stepsDown = own < envelope - 1e-9;
     envelope = Math.max(envelope, own);
     // Of neighbours with one diameter only the one nearest the chuck gets the operation: it covers them all.
     const next = fromFree[fromFree.indexOf(s) + 1];
-    if (!stepsDown && next && Math.abs(roughTarget(part, next) - own) < 0.02) continue;
+    if (!stepsDown && next && Math.abs(roughTarget(next) - own) < 0.02) continue;
     const far = holding.setup.endOut === 'right' ? s.from : s.to;
     const near = stepsDown ? (holding.setup.endOut === 'right' ? s.to : s.from) : free;
     drafts.push({
@@ -70,7 +71,7 @@ function roughing(part: PartResult, holding: Holding): Draft[] {
   return drafts;
 }
 
-function roughTarget(_part: PartResult, s: Placed<OutsideSection>): Mm {
+function roughTarget(s: Placed<OutsideSection>): Mm {
   return Number((s.largest + finishingAllowance).toFixed(3));
 }
 
@@ -83,10 +84,9 @@ function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>
     case 'cylinder': {
       const dimension = dimensionOf(part, id, 'diameter');
       const thread = part.threads.find((t) => t.on === id);
-      const target = thread
-        ? crestTarget(thread.thread.majorDiameter, thread.thread.pitch)
-        : middle(dimension, s.largest);
-      const tolerance = thread ? 0.1 * thread.thread.pitch : dimension && dimension.max - dimension.min;
+      const crest = thread && crestAim(thread.thread, 'external');
+      const target = crest?.aim ?? middle(dimension, s.largest);
+      const tolerance = crest ? crest.max - crest.min : dimension && dimension.max - dimension.min;
       const turn: Draft = {
         ...base(holding, 'finish turn', id, [id, ...featuresOn(part, id)], s.largest),
         working,
@@ -123,7 +123,7 @@ function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>
           task: {
             does: 'cone',
             where: 'outside',
-            startDiameter: roughTarget(part, s),
+            startDiameter: roughTarget(s),
             cone: { startDiameter: s.largest, endDiameter: s.smallest, length: s.to - s.from },
           },
         },
@@ -146,13 +146,6 @@ function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>
       ];
     }
   }
-}
-
-/**
- * Crest to turn before threading: a tenth of the pitch under the major diameter, so that the raised crest comes out right; `common practice`.
- */
-function crestTarget(major: Mm, pitch: Mm): Mm {
-  return Number((major - 0.1 * pitch).toFixed(3));
 }
 
 function featuresOn(part: PartResult, section: string): string[] {
@@ -223,22 +216,33 @@ function knurls(part: PartResult, holding: Holding): Draft[] {
   });
 }
 
-/** Chamfers and broken edges of a setup in one operation, chamfers of threads among them. */
+/** The chamfers of each thread, which come before it, and all other edges of the setup in one operation. */
 function edges(part: PartResult, holding: Holding): Draft[] {
-  const withEdges = holding.sections.filter(
+  const threaded = new Set(part.threads.filter((t) => t.side === 'external').map((t) => t.on));
+  const chamfered = holding.sections.filter(
     (s) => s.feature.startEdge?.kind === 'chamfer' || s.feature.endEdge?.kind === 'chamfer',
   );
-  const threaded = part.threads.filter((t) => t.side === 'external' && here(holding, t.on)).map((t) => t.on);
-  const features = [...new Set([...withEdges.map((s) => s.feature.id), ...threaded])];
-  if (features.length === 0) return [];
-  const touched = holding.sections.filter((s) => features.includes(s.feature.id));
+  const plain = chamfered.filter((s) => !threaded.has(s.feature.id));
+  const ofThreads = holding.sections.filter((s) => threaded.has(s.feature.id));
   return [
-    {
-      ...base(holding, 'chamfer', 'edges', features, Math.max(...touched.map((s) => s.largest))),
-      title: `Chamfer ${features.map((f) => called(part, f)).join(', ')}${threaded.length > 0 ? '; both ends of the thread to below its root' : ''}`,
-      from: Math.min(...touched.map((s) => s.from)),
-      to: Math.max(...touched.map((s) => s.to)),
-      task: { does: 'plain' },
-    },
+    ...ofThreads.map((s) => chamfer(part, holding, [s], 'Chamfer both ends of', ' to below the root of the thread')),
+    ...(plain.length > 0 ? [chamfer(part, holding, plain, 'Chamfer', '')] : []),
   ];
+}
+
+function chamfer(
+  part: PartResult,
+  holding: Holding,
+  sections: readonly Placed<OutsideSection>[],
+  does: string,
+  how: string,
+): Draft {
+  const ids = sections.map((s) => s.feature.id);
+  return {
+    ...base(holding, 'chamfer', ids[0] ?? '', ids, Math.max(...sections.map((s) => s.largest))),
+    title: `${does} ${ids.map((f) => called(part, f)).join(', ')}${how}`,
+    from: Math.min(...sections.map((s) => s.from)),
+    to: Math.max(...sections.map((s) => s.to)),
+    task: { does: 'plain' },
+  };
 }

@@ -39,14 +39,14 @@ export function draftSetup(part: PartResult, holding: Holding, drills: readonly 
       why: ['The work stands out further than three times its thickness.'],
     });
   drafts.push(...draftInside(part, holding, drills), ...draftOutside(part, holding));
-  if (setup.number === 1)
+  if (setup.number === 1 && !holding.blank)
     drafts.push({
       ...common,
       id: `${setup.id}-part-off`,
       kind: 'part off',
       features: [],
       diameter: part.outline.largestDiameter,
-      title: 'Cut off, leaving a millimetre to face',
+      title: `${setup.tailstock ? 'Draw back the tailstock; cut' : 'Cut'} off, leaving a millimetre to face`,
       from: setup.endOut === 'right' ? 0 : part.outline.length,
       to: setup.endOut === 'right' ? 0 : part.outline.length,
       task: { does: 'plain' },

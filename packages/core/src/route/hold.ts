@@ -28,6 +28,8 @@ export interface Holding {
   /** Outside sections cut here. */
   readonly sections: readonly Placed<OutsideSection>[];
   readonly chuck: Chuck;
+  /** Held as a sawn blank on what the other setup turns, not at the end of a bar. */
+  readonly blank: boolean;
 }
 
 /** The chuck for a diameter: the one wished for, else the first that opens to it. */
@@ -68,34 +70,46 @@ export function firstHolding(
 ): Holding {
   const end = firstEndOut(part, wishes);
   const { length } = part.outline;
-  const beyond = facingAllowance + partingWidth(workshop) + jawClearance;
-  const jaw = end === 'right' ? -beyond : length + beyond;
   const sections = sectionsFrom(part, end);
-  const out = length + beyond + facingAllowance;
-  const tailstock = wantsTailstock(part, workshop.lathe, sections, end, jaw, wishes?.tailstock);
+  const blank = needsBlank(part, wishes);
+  const beyond = facingAllowance + partingWidth(workshop) + jawClearance;
+  const near = Math.min(...sections.map((s) => s.from));
+  const far = Math.max(...sections.map((s) => s.to));
+  const jaw = end === 'right' ? (blank ? near - jawClearance : -beyond) : blank ? far + jawClearance : length + beyond;
+  const heldLength = blank
+    ? Math.min(chuck.jawLength, end === 'right' ? jaw + facingAllowance : length + facingAllowance - jaw)
+    : chuck.jawLength;
   return {
     jaw,
     sections,
     chuck,
+    blank,
     setup: {
       id: 'setup-1',
       number: 1,
-      title: `From the bar, ${end} end out`,
+      title: blank ? `Sawn blank, ${end} end out` : `From the bar, ${end} end out`,
       chuck: chuck.name,
       endOut: end,
-      grip: { diameter, length: chuck.jawLength, on: 'bar', protected: false },
-      tailstock,
-      out,
-      gripFrom: end === 'right' ? jaw - chuck.jawLength : jaw,
-      gripTo: end === 'right' ? jaw : jaw + chuck.jawLength,
+      grip: { diameter, length: Math.max(0, heldLength), on: blank ? 'blank' : 'bar', protected: false },
+      tailstock: wantsTailstock(part, workshop.lathe, sections, end, jaw, wishes?.tailstock),
+      out: end === 'right' ? length + facingAllowance - jaw : jaw + facingAllowance,
+      gripFrom: end === 'right' ? jaw - heldLength : jaw,
+      gripTo: end === 'right' ? jaw : jaw + heldLength,
       dialIn: undefined,
       why: [
-        'Everything that must run true with each other is turned in this one setup.',
+        blank
+          ? 'The part is thinner on both sides of its thickest section: each side is turned with the other in the chuck, so that little stands out.'
+          : 'Everything that must run true with each other is turned in this one setup.',
         'The thickest section is next to the chuck, so the work is stiffest where it is cut hardest.',
       ],
       cautions: ['Bar that stands out behind the spindle whips: keep it inside or guide it.'],
     },
   };
+}
+
+/** The outside cannot all be turned from one end: a sawn blank is turned on both. */
+export function needsBlank(part: PartResult, wishes: RouteWishes | undefined): boolean {
+  return sectionsFrom(part, firstEndOut(part, wishes)).length < part.outside.length;
 }
 
 /** The second setup: turned round and held on a surface finished in the first. Undefined when nothing finished can be gripped. */
@@ -117,6 +131,7 @@ export function secondHolding(
     jaw,
     sections: rest,
     chuck,
+    blank: false,
     setup: {
       id: 'setup-2',
       number: 2,
@@ -151,21 +166,24 @@ interface GripChoice {
   readonly chuck: Chuck;
 }
 
-/** Cylinders that the jaws can hold, the one that gives way least first; working surfaces count as three times as soft. */
+/** Cylinders that the jaws can hold, the one that gives way least first. Working surfaces count as three times as soft, threads as twice, short grips by the square of how short they are. */
 function gripSections(part: PartResult, lathe: Lathe, first: Holding, end: End): GripChoice[] {
   const candidates = first.sections.flatMap((section): (GripChoice & { readonly give: number })[] => {
     if (section.feature.kind !== 'cylinder') return [];
     const chuck = chuckFor(lathe, section.smallest, undefined);
     if (!chuck || section.largest > chuck.to || section.largest < chuck.from) return [];
-    const room = section.to - section.from - 0.5;
+    const atFace = end === 'left' ? part.outside[0] === section : part.outside.at(-1) === section;
+    const clear = atFace ? 2 : 0.5;
+    const room = section.to - section.from - clear;
     const length = Math.min(chuck.jawLength, room);
     if (length < Math.min(4, section.largest / 2)) return [];
-    const jaw = end === 'left' ? section.from + 0.5 : section.to - 0.5;
+    const jaw = end === 'left' ? section.from + clear : section.to - clear;
     const give = giveAtEnd(part, jaw, end);
     const { role } = section.feature;
-    const working = role === 'sliding' || role === 'sealing' || part.threads.some((t) => t.on === section.feature.id);
-    const short = Math.max(1, section.largest / length);
-    return [{ section, jaw, length, chuck, give: give * (working ? 3 : 1) * short }];
+    const working = role === 'sliding' || role === 'sealing';
+    const threaded = part.threads.some((t) => t.on === section.feature.id);
+    const short = Math.max(1, section.largest / length) ** 2;
+    return [{ section, jaw, length, chuck, give: give * (working ? 3 : threaded ? 2 : 1) * short }];
   });
   return candidates.toSorted((a, b) => a.give - b.give);
 }
@@ -260,8 +278,10 @@ export function giveOver(part: PartResult, work: Workpiece, holding: Holding, fr
 
 /** The bar as it goes into the first setup. */
 export function barFor(part: PartResult, first: Holding): Workpiece {
-  const free = first.setup.endOut === 'right' ? part.outline.length + facingAllowance : -facingAllowance;
-  const held = first.setup.endOut === 'right' ? first.setup.gripFrom : first.setup.gripTo;
+  const right = first.setup.endOut === 'right';
+  const free = right ? part.outline.length + facingAllowance : -facingAllowance;
+  const sawn = right ? -facingAllowance : part.outline.length + facingAllowance;
+  const held = first.blank ? sawn : right ? first.setup.gripFrom : first.setup.gripTo;
   return bar(Math.min(free, held), Math.max(free, held), first.setup.grip.diameter);
 }
 

@@ -7,7 +7,17 @@ import type { PartResult } from '../part/part-result.ts';
 import type { Second } from '../units/quantities.ts';
 import type { Draft } from './draft.ts';
 import { draftSetup } from './draft-setup.ts';
-import { barFor, chuckFor, cutOff, firstHolding, type Holding, secondHolding, slender, takesCentre } from './hold.ts';
+import {
+  barFor,
+  chuckFor,
+  cutOff,
+  firstHolding,
+  type Holding,
+  needsBlank,
+  secondHolding,
+  slender,
+  takesCentre,
+} from './hold.ts';
 import { machiningOf } from './machining.ts';
 import { setupHandling } from './practice.ts';
 import { inOrder } from './precedence.ts';
@@ -25,7 +35,7 @@ export function planRoute(
   if (part.outside.length === 0 || part.outline.length <= 0) return undefined;
   const chuck = chuckFor(workshop.lathe, part.outline.largestDiameter, wishes?.chuck);
   if (!chuck) return undefined;
-  const { stock, findings } = chooseStock(part, workshop, chuck, wishes);
+  const { stock, findings } = chooseStock(part, workshop, chuck, wishes, needsBlank(part, wishes));
   const first = firstHolding(part, workshop, chuck, stock.diameter, wishes);
   const second = secondHolding(part, workshop, first, wishes);
   const holdings = second ? [first, second] : [first];

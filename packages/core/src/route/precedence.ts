@@ -62,6 +62,14 @@ export const rules: readonly Rule[] = [
     after: turning,
   },
   {
+    id: 'pilot-before-drill',
+    why: 'The small drill leads the large one.',
+    before: ['drill'],
+    after: ['drill'],
+    sameFeature: true,
+    when: (a, b) => a.diameter < b.diameter,
+  },
+  {
     id: 'drill-before-bore',
     why: 'The boring bar needs a hole to go into.',
     before: ['drill'],
@@ -112,6 +120,7 @@ export const rules: readonly Rule[] = [
     why: 'The threading cutter runs out into the relief.',
     before: ['groove'],
     after: ['thread'],
+    sameFeature: true,
   },
   {
     id: 'size-before-chamfer',
@@ -128,10 +137,18 @@ export const rules: readonly Rule[] = [
     sameFeature: true,
   },
   {
+    id: 'heavy-before-slender',
+    why: 'Nothing slender is finished before the heavy work elsewhere is done.',
+    before: ['groove', 'thread', 'knurl'],
+    after: ['finish turn'],
+    when: (a, b) => a.diameter > b.diameter,
+  },
+  {
     id: 'chamfer-before-thread',
     why: 'Chamfers at both ends keep the thread from raising a burr and let it start.',
     before: ['chamfer'],
     after: ['thread'],
+    sameFeature: true,
   },
   {
     id: 'thick-before-thin-finish',
@@ -230,5 +247,8 @@ function orderSetup<T extends Ordered>(operations: readonly T[]): { operation: T
 }
 
 function customary(a: Ordered, b: Ordered): number {
-  return preference.indexOf(a.kind) - preference.indexOf(b.kind) || b.diameter - a.diameter;
+  return (
+    preference.indexOf(a.kind) - preference.indexOf(b.kind) ||
+    (a.kind === 'drill' ? a.diameter - b.diameter : b.diameter - a.diameter)
+  );
 }

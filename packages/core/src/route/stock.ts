@@ -16,12 +16,13 @@ export interface StockChoice {
   readonly findings: readonly Finding[];
 }
 
-/** Chooses bar and length for one part. */
+/** Chooses bar and length for one part; a blank that is turned on both ends needs no length to grip beside it. */
 export function chooseStock(
   part: PartResult,
   workshop: Workshop,
   chuck: Chuck,
   wishes: RouteWishes | undefined,
+  blank: boolean,
 ): StockChoice {
   const needed = part.outline.largestDiameter + cleanUp;
   const kerf = partingWidth(workshop);
@@ -29,8 +30,12 @@ export function chooseStock(
     { what: 'part', length: part.outline.length },
     { what: 'facing both ends', length: 2 * facingAllowance },
     { what: 'cutting off', length: kerf },
-    { what: 'clear of the jaws', length: jawClearance },
-    { what: 'grip', length: chuck.jawLength },
+    ...(blank
+      ? []
+      : [
+          { what: 'clear of the jaws', length: jawClearance },
+          { what: 'grip', length: chuck.jawLength },
+        ]),
   ];
   const length = made.reduce((sum, m) => sum + m.length, 0);
   const onRack = wishes?.stockDiameter === undefined ? fromRack(part, workshop.bars, needed, length) : undefined;

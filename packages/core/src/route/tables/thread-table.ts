@@ -6,10 +6,10 @@ import {
   crestWidthAtDepth,
   describeTip,
   infeedDepth,
-  preTurnedDiameter,
 } from '../../standards/threads/cutting-geometry.ts';
 import { threadLimits } from '../../standards/threads/limits.ts';
 import { bestWire, readingOverWires } from '../../standards/threads/over-wires.ts';
+import { preTurnedDiameter } from '../../standards/threads/pre-turned.ts';
 import type { Thread } from '../../standards/threads/thread.ts';
 import { degrees, type Mm } from '../../units/quantities.ts';
 import type { DialTable } from '../dial-table.ts';
