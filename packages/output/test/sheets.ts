@@ -353,7 +353,6 @@ export const sheets: Readonly<Record<string, NamedSheet>> = {
         diameter: '17 k6',
         length: '24',
         finish: 0.8,
-        endEdge: { kind: 'chamfer', size: 1 },
       },
       { kind: 'cylinder', id: 'end-thread', length: '18', endEdge: { kind: 'chamfer', size: 1 } },
     ],

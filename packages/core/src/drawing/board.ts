@@ -1,6 +1,17 @@
 /** A sheet in the making: what has been drawn, and what a further text or line must keep clear of. */
 import type { Mm, Radian } from '../units/quantities.ts';
-import { around, type Box, boxAt, cross, grown, moved, overlap, passesThrough, type Stretch } from './box.ts';
+import {
+  around,
+  type Box,
+  boxAt,
+  cross,
+  grown,
+  moved,
+  overlap,
+  passesThrough,
+  runsAlong,
+  type Stretch,
+} from './box.ts';
 import type { At, Item, PathPart, Stroke, TextItem } from './scene.ts';
 import { lineThrough, shifted } from './shapes.ts';
 import { textWidth, type Weight } from './text-width.ts';
@@ -33,6 +44,8 @@ export class Board {
   readonly lines: Stretch[] = [];
   /** Regions taken as a whole: the title block, a detail view, lined sections. */
   readonly taken: Box[] = [];
+  /** Where along the sheet leaders will start that are not drawn yet. */
+  waiting: readonly Mm[] = [];
 
   /** Draws a straight line that text must keep clear of. */
   line(a: At, b: At, stroke: Stroke, of?: string): void {
@@ -72,8 +85,18 @@ export class Board {
     return this.lines.filter((l) => cross(l, line)).length;
   }
 
-  crossesEdge(line: Stretch): boolean {
-    return this.edges.some((e) => cross(e, line));
+  /** How many drawn lines and edges a further line would be lost in. */
+  coverings(line: Stretch): number {
+    return this.lines.filter((l) => runsAlong(line, l)).length + this.edges.filter((e) => runsAlong(line, e)).length;
+  }
+
+  edgeCrossings(line: Stretch): number {
+    return this.edges.filter((e) => cross(e, line)).length;
+  }
+
+  /** What it costs to put text over places from which other leaders have still to come. */
+  waitingUnder(boxes: readonly Box[]): number {
+    return 6 * boxes.reduce((sum, box) => sum + this.waiting.filter((x) => x > box.left && x < box.right).length, 0);
   }
 
   /** Takes over another board's drawing, shifted. */

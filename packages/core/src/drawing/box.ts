@@ -81,6 +81,20 @@ export function passesThrough(line: Stretch, box: Box): boolean {
   return leave - enter > 1e-9;
 }
 
+/** Whether two straight lines lie so nearly on one another that they would be read as one. */
+export function runsAlong(one: Stretch, other: Stretch, apart: Mm = 0.7): boolean {
+  const length = Math.hypot(other.b.x - other.a.x, other.b.y - other.a.y);
+  if (length < 1e-9) return false;
+  const [ux, uy] = [(other.b.x - other.a.x) / length, (other.b.y - other.a.y) / length];
+  const seen = (p: At) => ({
+    along: (p.x - other.a.x) * ux + (p.y - other.a.y) * uy,
+    off: Math.abs((p.y - other.a.y) * ux - (p.x - other.a.x) * uy),
+  });
+  const [a, b] = [seen(one.a), seen(one.b)];
+  if (a.off > apart || b.off > apart) return false;
+  return Math.min(Math.max(a.along, b.along), length) - Math.max(Math.min(a.along, b.along), 0) > 0.5;
+}
+
 /** Whether two straight lines cross at a point inside both. */
 export function cross(one: Stretch, other: Stretch): boolean {
   const side = (p: At, line: Stretch) =>

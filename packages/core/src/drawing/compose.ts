@@ -1,5 +1,6 @@
 /** All that stands on a sheet at one scale: main view, its marks, end views, details and the table of what found no place. */
 import type { PartResult } from '../part/part-result.ts';
+import type { Mm } from '../units/quantities.ts';
 import { Board } from './board.ts';
 import { type Box, boxAt, grown, within } from './box.ts';
 import { drawDetail, markDetail } from './detail-view.ts';
@@ -64,7 +65,7 @@ export function composeViews(part: PartResult, settings: DrawingSettings, scale:
   ];
   const lost = placeMarks(board, part, view, marks, room);
   const table = lost.map((mark) => tableRow(board, mark, view, room, letters.next()));
-  table.push(...placeEndViews(board, part, settings, view, sizes, letters));
+  table.push(...placeEndViews(board, part, settings, view, room, region.right - region.left, sizes, letters));
   table.push(...sizes.left().map((d) => ({ letter: '', title: d.title, text: sizes.text(d), of: d.id })));
 
   const details = named.map(({ group, letter }) => drawDetail(part, group, letter, scale, settings));
@@ -73,10 +74,7 @@ export function composeViews(part: PartResult, settings: DrawingSettings, scale:
     board,
     details.map((d) => d.board),
     table,
-    region,
-    title,
-    paper,
-    scale,
+    { region, title, paper, scale },
   );
 }
 
@@ -91,14 +89,14 @@ function markRoom(part: PartResult, view: View, region: Box, title: Box, details
   const { length, largestDiameter } = part.outline;
   const radius = (largestDiameter / 2) * view.scale;
   const width = region.right - region.left - ends * (2 * radius + 24);
-  const side = Math.max(6, (width - length * view.scale) / 2);
+  const side = Math.max(6, (width - length * view.scale) / 2 - 2);
   const height = title.top - 4 - region.top - (details ? 10 : 0);
   const free = Math.max(20, (height - 2 * radius) / 2);
   const inside = {
     left: view.x - side,
     right: view.x + length * view.scale + side,
-    top: view.y - radius - free * 1.1,
-    bottom: view.y + radius + free * 0.9,
+    top: view.y - radius - free * 1.1 + 1,
+    bottom: view.y + radius + free * 0.9 - 1,
   };
   const rows = Math.floor(free / 2.1);
   return {
@@ -127,6 +125,8 @@ function placeEndViews(
   part: PartResult,
   settings: DrawingSettings,
   view: View,
+  room: MarkRoom,
+  width: Mm,
   sizes: Sizes,
   letters: Letters,
 ): TableRow[] {
@@ -138,7 +138,14 @@ function placeEndViews(
     const x = side === 'left' ? extent.left - 10 - radius : extent.right + 10 + radius;
     const centre = { x, y: view.y };
     const notes = drawEndView(board, part, end, features, centre, view.scale, sizes);
-    const inside = { left: x - radius - 14, right: x + radius + 14, top: -200, bottom: 200 };
+    // Notes may reach over the main view, but must not make the whole wider than the paper.
+    const spare = width - (extent.right - extent.left) - 2 * radius - 10;
+    const inside = {
+      left: side === 'left' ? x - radius - spare : extent.left,
+      right: side === 'left' ? extent.right : x + radius + spare,
+      top: room.inside.top,
+      bottom: room.inside.bottom,
+    };
     const zones: Zone[] = [
       { first: view.y - radius - 6, outward: -1, rows: 12, inside },
       { first: view.y + radius + 6, outward: 1, rows: 12, inside },
@@ -179,25 +186,39 @@ class Letters {
   }
 }
 
-/** Puts the main view at the top and finds room for the rest. */
-function settle(
+interface Layout {
+  readonly region: Box;
+  readonly title: Box;
+  readonly paper: Paper;
+  readonly scale: number;
+}
+
+/** Puts the main view as near the middle as leaves room for the rest. */
+function settle(main: Board, details: readonly Board[], table: readonly TableRow[], layout: Layout): Composition {
+  let last: Composition | undefined;
+  for (const share of [0.5, 0.35, 0.2, 0.1, 0]) {
+    last = settleAt(main, details, table, layout, share);
+    if (last.fits && last.overflow.length === 0) return last;
+  }
+  return last ?? settleAt(main, details, table, layout, 0);
+}
+
+function settleAt(
   main: Board,
   details: readonly Board[],
   table: readonly TableRow[],
-  region: Box,
-  title: Box,
-  paper: Paper,
-  scale: number,
+  layout: Layout,
+  share: number,
 ): Composition {
+  const { region, title, paper, scale } = layout;
   const sheet = new Board();
   const extent = main.extent() ?? boxAt(0, 0, 0, 0);
   const spare = title.top - 4 - region.top - (extent.bottom - extent.top);
-  const crowded = details.length > 0 || table.length > 0;
-  const down = crowded ? 0 : Math.max(0, spare / 2);
   const across = (region.right - region.left - (extent.right - extent.left)) / 2;
+  const down = share * Math.max(0, spare);
   sheet.merge(main, { x: region.left + across - extent.left, y: region.top + down - extent.top });
   const moved = sheet.extent() ?? extent;
-  let fits = within(moved, region) && moved.bottom <= title.top - 3;
+  let fits = within(moved, grown(region, 0.01)) && moved.bottom <= title.top - 3;
   const taken = [...sheet.boxes(), title];
   const put = (board: Board): boolean => {
     const size = board.extent();

@@ -1,5 +1,6 @@
 /** A groove too small to dimension where it is: a circle with a letter there, and the same drawn larger elsewhere. */
 import { closedLoop } from '../part/outline-queries.ts';
+import type { Segment } from '../part/outline-types.ts';
 import type { PartResult, Placed } from '../part/part-result.ts';
 import type { Groove } from '../part/schema.ts';
 import type { Mm } from '../units/quantities.ts';
@@ -11,13 +12,13 @@ import type { GrooveGroup } from './groove-marks.ts';
 import { type Bound, hatchParts } from './hatch.ts';
 import { placeNote, type Zone } from './leaders.ts';
 import { placeLengths } from './length-rows.ts';
-import { hatchSpacing } from './main-view.ts';
+import { curves, hatchSpacing, isFace, seenEdges } from './main-view.ts';
 import type { TableRow } from './marks.ts';
 import { type NumberStyle, numberText } from './numbers.ts';
 import { scaleText } from './scales.ts';
 import { nameOf } from './section-marks.ts';
 import { circle, lineThrough } from './shapes.ts';
-import { chords, headingAt, isHollow, place, runParts, runsOf, type View } from './view.ts';
+import { chords, isHollow, place, runParts, runsOf, type View } from './view.ts';
 
 const enlargements = [2, 5, 10, 20, 50];
 /** A groove is drawn at least this wide in its detail. */
@@ -49,7 +50,7 @@ export function markDetail(board: Board, group: GrooveGroup, letter: string, vie
       x: centre.x + radius * Math.cos((a * Math.PI) / 180),
       y: centre.y - radius * Math.sin((a * Math.PI) / 180),
     }));
-    placeNote(board, { of: groove.feature.id, lines: [letter], touch }, zones);
+    placeNote(board, { of: groove.feature.id, lines: [letter], touch, bare: true }, zones);
   });
 }
 
@@ -103,26 +104,29 @@ function drawOutline(board: Board, part: PartResult, groove: Placed<Groove>, bou
         board.path(runParts([piece], view), piece.assumed ? 'assumed' : 'outline', groove.feature.id);
     }
     board.edges.push(...chords(inside, view));
-    if (!hollow) drawRoundEdges(board, inside, bound, view);
+    if (!hollow) drawRoundEdges(board, inside, curves(part), bound, view);
   }
 }
 
-/** Outside view: each corner is an edge running round the part, seen as a line towards the axis. */
-function drawRoundEdges(board: Board, inside: ReturnType<typeof insideCircle>, bound: Bound, view: View): void {
-  const seen = new Set<number>();
-  inside.slice(1).forEach((after, i) => {
-    const before = inside[i];
-    if (!before || Math.hypot(before.to.z - after.from.z, before.to.r - after.from.r) > 1e-6) return;
-    const turn = Math.abs(headingAt(after, 0) - headingAt(before, 1));
-    const { z } = after.from;
-    const key = Math.round(z * 1e5);
-    if (turn < 0.09 || seen.has(key)) return;
-    seen.add(key);
+/** Outside view: each corner and face is an edge running round the part, seen as a line towards the axis. */
+function drawRoundEdges(
+  board: Board,
+  inside: readonly Segment[],
+  curved: ReadonlySet<string>,
+  bound: Bound,
+  view: View,
+): void {
+  const joined = inside.filter((s, i) => i === 0 || isJoined(inside[i - 1], s) || isFace(s));
+  for (const { z, r } of seenEdges(joined, curved)) {
     const low = bound.r - Math.sqrt(Math.max(0, bound.radius ** 2 - (z - bound.z) ** 2));
-    const [a, b] = [place(view, after.from), place(view, { z, r: low })];
+    const [a, b] = [place(view, { z, r }), place(view, { z, r: low })];
     board.items.push(lineThrough([a, b], 'outline'));
     board.edges.push({ a, b });
-  });
+  }
+}
+
+function isJoined(before: Segment | undefined, after: Segment): boolean {
+  return before !== undefined && Math.hypot(before.to.z - after.from.z, before.to.r - after.from.r) < 1e-6;
 }
 
 function dimensionDetail(

@@ -3,7 +3,7 @@ import type { PartResult } from '../part/part-result.ts';
 import type { NotTurned } from '../part/schema.ts';
 import type { Mm } from '../units/quantities.ts';
 import type { Board } from './board.ts';
-import { kinks } from './main-view.ts';
+import { curves, seenEdges } from './main-view.ts';
 import type { At, PathPart } from './scene.ts';
 import { nameOf } from './section-marks.ts';
 import { circle, lineThrough, threeQuarterCircle } from './shapes.ts';
@@ -74,7 +74,7 @@ export function drawEndView(
     const radius = (thread.side === 'external' ? rootDiameterExternal : majorDiameter) / 2;
     board.items.push(threeQuarterCircle(centre, radius * scale, 'thin', thread.id));
   }
-  const notes = features.flatMap((f) => drawFeature(board, part, f, centre, scale, sizes));
+  const notes = features.flatMap((f) => drawFeature(board, part, f, end, centre, scale, sizes));
   drawCross(board, centre, largest + 3);
   return notes;
 }
@@ -82,13 +82,13 @@ export function drawEndView(
 /** Radii of the round edges that can be seen from an end: each outer one that stands out over all before it, and the mouths of the bores. */
 function seenRadii(part: PartResult, end: End, polygons: ReadonlySet<string>): Mm[] {
   const { outside, insideLeft, insideRight } = part.outline;
-  const curved = new Set(part.outside.filter((p) => p.feature.kind === 'curve').map((p) => p.feature.id));
+  const curved = curves(part);
   const way = end === 'left' ? 1 : -1;
   const radii: Mm[] = [];
   let soFar = 0;
   const within = (z: Mm) =>
     part.outside.some((p) => polygons.has(p.feature.id) && z >= p.from - 1e-9 && z <= p.to + 1e-9);
-  for (const edge of kinks(outside, curved).toSorted((a, b) => way * (a.z - b.z))) {
+  for (const edge of seenEdges(outside, curved).toSorted((a, b) => way * (a.z - b.z))) {
     if (edge.r <= soFar + 1e-9) continue;
     soFar = edge.r;
     if (!within(edge.z)) radii.push(edge.r);
@@ -96,7 +96,7 @@ function seenRadii(part: PartResult, end: End, polygons: ReadonlySet<string>): M
   if (part.outline.largestDiameter / 2 > soFar + 1e-9) radii.push(part.outline.largestDiameter / 2);
   const mouth = end === 'left' ? insideLeft : insideRight;
   let least = Number.POSITIVE_INFINITY;
-  for (const edge of [...(mouth[0] ? [mouth[0].from] : []), ...kinks(mouth, curved)]) {
+  for (const edge of [...(mouth[0] ? [mouth[0].from] : []), ...seenEdges(mouth, curved)]) {
     if (edge.r < least - 1e-9 && edge.r > 1e-9) {
       radii.push(edge.r);
       least = edge.r;
@@ -127,6 +127,7 @@ function drawFeature(
   board: Board,
   part: PartResult,
   feature: NotTurned,
+  end: End,
   centre: At,
   scale: number,
   sizes: Sizes,
@@ -154,13 +155,14 @@ function drawFeature(
     const touch = [flatMiddle(corners, 0), flatMiddle(corners, 5)];
     return [{ of: across.id, title: `${title}, across flats`, lines: [`${sizes.text(across)} A/F`, ...made], touch }];
   }
-  return feature.kind === 'flats' ? drawFlats(board, part, feature, centre, scale, sizes) : [];
+  return feature.kind === 'flats' ? drawFlats(board, part, feature, end, centre, scale, sizes) : [];
 }
 
 function drawFlats(
   board: Board,
   part: PartResult,
   feature: Extract<NotTurned, { kind: 'flats' }>,
+  end: End,
   centre: At,
   scale: number,
   sizes: Sizes,
@@ -173,7 +175,9 @@ function drawFlats(
   const half = Math.acos(Math.min(1, away / radius));
   const turn = (2 * Math.PI) / feature.count;
   const parts: PathPart[] = [];
-  const flats = Array.from({ length: feature.count }, (_, i) => Math.PI / 2 + i * turn);
+  // The first flat faces the reader of the main view, who stands to the right of whoever looks at the left end.
+  const front = end === 'left' ? 0 : Math.PI;
+  const flats = Array.from({ length: feature.count }, (_, i) => front + i * turn);
   flats.forEach((middle, i) => {
     const [a, b] = [onCircle(centre, radius, middle - half), onCircle(centre, radius, middle + half)];
     const next = onCircle(centre, radius, middle + turn - half);
@@ -182,7 +186,7 @@ function drawFlats(
     parts.push({ to: 'arc', ...next, radius, largeArc: turn - 2 * half > Math.PI, clockwise: false });
   });
   board.path(parts, 'outline', feature.id);
-  const touch = [0.4, -0.4].map((f) => onCircle(centre, away / Math.cos(f * half), Math.PI / 2 + f * half));
+  const touch = [0.4, -0.4].map((f) => onCircle(centre, away / Math.cos(f * half), front + f * half));
   const lines = [`${sizes.text(across)} ${feature.count === 1 ? 'over the flat' : 'A/F'}`];
   return [{ of: across.id, title: `${nameOf(feature)}, across flats`, lines, touch }];
 }

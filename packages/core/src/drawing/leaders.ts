@@ -13,6 +13,8 @@ export interface Note {
   readonly lines: readonly string[];
   /** Points of the part that the leader may touch. */
   readonly touch: readonly TouchAt[];
+  /** A letter at a circle: no arrowhead. */
+  readonly bare?: boolean | undefined;
 }
 
 export interface TouchAt extends At {
@@ -42,13 +44,25 @@ interface Placing {
 
 /** Puts a note with an oblique leader; false when there is no place for it in these zones. */
 export function placeNote(board: Board, note: Note, zones: readonly Zone[]): boolean {
-  const best = zones.flatMap((zone, i) => bestInZone(board, note, zone, 40 * i)).toSorted((a, b) => a.cost - b.cost)[0];
-  if (!best) return false;
+  return placeBest(
+    board,
+    zones.map((zone) => ({ note, zone })),
+  );
+}
+
+/** The same, where a note touches other points in each zone. Later zones must be that much better. */
+export function placeBest(board: Board, ways: readonly { readonly note: Note; readonly zone: Zone }[]): boolean {
+  const found = ways.flatMap(({ note, zone }, i) =>
+    bestInZone(board, note, zone, 10 * i).map((best) => ({ note, best })),
+  );
+  const cheapest = found.toSorted((a, b) => a.best.cost - b.best.cost)[0];
+  if (!cheapest) return false;
+  const { note, best } = cheapest;
   const { touch, elbow, side } = best;
   const tail = note.lines.length === 0 ? elbow : shelfEnd(note.lines, elbow, side);
   board.line(touch, elbow, 'dimension', note.of);
   board.line(elbow, tail, 'dimension', note.of);
-  board.items.push(arrowhead(touch, bearing(elbow, touch), note.of));
+  if (!note.bare) board.items.push(arrowhead(touch, bearing(elbow, touch), note.of));
   drawLines(board, note, elbow, side);
   return true;
 }
@@ -63,7 +77,8 @@ function bestInZone(board: Board, note: Note, zone: Zone, extra: number): Placin
       for (const angle of angles) {
         for (const side of [1, -1] as const) {
           const elbow = { x: touch.x + (side * rise) / Math.tan(angle), y };
-          const cost = leaderCost(board, { a: touch, b: elbow }, angle) + alongEdge(touch, elbow) + extra;
+          const inWay = board.waitingUnder(lineBoxes(note.lines, elbow, side));
+          const cost = leaderCost(board, { a: touch, b: elbow }, angle) + alongEdge(touch, elbow) + inWay + extra;
           if ((best && cost >= best.cost) || !mayStand(board, note.lines, touch, elbow, side, zone.inside)) continue;
           best = { touch, elbow, side, cost };
         }
@@ -78,8 +93,13 @@ function leaderCost(board: Board, leader: Stretch, angle: number): number {
   const steep = Math.abs(angle - Math.PI / 3) * 4;
   // A little off the point itself, which lies on an edge that the leader is meant to touch.
   const start = towards(leader.a, leader.b, 0.4);
-  const edges = board.crossesEdge({ a: start, b: leader.b }) ? 60 : 0;
-  return length + steep + edges + 12 * board.crossings({ a: start, b: leader.b });
+  return (
+    length +
+    steep +
+    30 * board.coverings({ a: start, b: leader.b }) +
+    15 * board.edgeCrossings({ a: start, b: leader.b }) +
+    12 * board.crossings({ a: start, b: leader.b })
+  );
 }
 
 /** What it costs to run nearly along the edge that is touched. */
@@ -149,7 +169,14 @@ export function placeAcross(board: Board, mark: Across, zones: readonly Zone[]):
       for (const [i, x] of mark.xs.entries()) {
         for (const side of [1, -1] as const) {
           const leader = { a: { x, y: mark.axis + zone.outward * (mark.radius + 0.1) }, b: { x, y } };
-          const cost = Math.abs(y - mark.axis) + 2 * i + 40 * z + 12 * board.crossings(leader);
+          const inWay = board.waitingUnder(lineBoxes([mark.text], { x, y }, side));
+          const cost =
+            Math.abs(y - mark.axis) +
+            2 * i +
+            25 * z +
+            12 * board.crossings(leader) +
+            30 * board.coverings(leader) +
+            inWay;
           if (best && cost >= best.cost) continue;
           const full = { a: acrossEnd(mark, x, zone.outward), b: { x, y } };
           if (mayStand(board, [mark.text], full.a, full.b, side, zone.inside)) best = { x, y, side, zone, cost };

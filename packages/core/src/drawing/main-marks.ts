@@ -4,7 +4,7 @@ import type { Mm } from '../units/quantities.ts';
 import type { Board } from './board.ts';
 import type { Box } from './box.ts';
 import { placeFinish } from './finish-marks.ts';
-import { placeAcross, placeNote, type TouchAt, type Zone } from './leaders.ts';
+import { placeAcross, placeBest, type TouchAt, type Zone } from './leaders.ts';
 import { placeLengths, type RowLength } from './length-rows.ts';
 import type { DiameterMark, FinishMark, LeaderMark, LengthMark, Mark } from './marks.ts';
 import { insideChain } from './section-marks.ts';
@@ -45,17 +45,22 @@ export function placeMarks(board: Board, part: PartResult, view: View, marks: re
   const across: DiameterMark[] = [];
   const diameters = marks.filter((m) => m.mark === 'diameter').toSorted((a, b) => a.radius - b.radius);
   for (const mark of diameters) if (!setBesideEnd(board, part, view, mark, room.inside)) across.push(mark);
-  for (const mark of marks) {
-    if (mark.mark === 'finish' && !setFinish(board, part, view, mark, room)) lost.push(mark);
-  }
-  for (const mark of across) if (!setAcross(board, part, view, mark, room)) lost.push(mark);
+  const finishes = marks.filter((m) => m.mark === 'finish');
+  for (const mark of finishes) if (!setFinish(board, part, view, mark, room)) lost.push(mark);
   const notes = marks.filter((m) => m.mark === 'leader').toSorted((a, b) => firstZ(a) - firstZ(b));
-  for (const mark of notes) if (!setNote(board, view, mark, room)) lost.push(mark);
+  const ordered = [...across.toSorted((a, b) => firstZ(a) - firstZ(b)), ...notes];
+  ordered.forEach((mark, i) => {
+    board.waiting = ordered.slice(i + 1).map((m) => view.x + firstZ(m) * view.scale);
+    const isSet =
+      mark.mark === 'diameter' ? setAcross(board, part, view, mark, room) : setNote(board, view, mark, room);
+    if (!isSet) lost.push(mark);
+  });
   return lost;
 }
 
-function firstZ(mark: LeaderMark): Mm {
-  return mark.points[0]?.z ?? 0;
+function firstZ(mark: LeaderMark | DiameterMark): Mm {
+  if (mark.mark === 'leader') return mark.points[0]?.z ?? 0;
+  return mark.at ?? (mark.from + mark.to) / 2;
 }
 
 function setLengths(
@@ -85,6 +90,19 @@ function edgeRadius(part: PartResult, z: Mm, mark: LengthMark): Mm {
   if (mark.where === 'below') return outer;
   if (z <= 1e-9 || z >= part.outline.length - 1e-9) return outer;
   return radiusAt([...insideLeft, ...insideRight], z) ?? outer;
+}
+
+/** Where hexagons and squares take the round away that a diameter could be shown on. */
+function flatStretches(part: PartResult): (readonly [Mm, Mm])[] {
+  const nominal = (id: string) => part.dimensions.find((d) => d.id === id)?.nominal;
+  return part.notTurned.flatMap((feature) => {
+    const on = 'on' in feature ? part.outside.find((p) => p.feature.id === feature.on) : undefined;
+    if (!on) return [];
+    if (feature.kind === 'hexagon') return [[on.from, on.to] as const];
+    if (feature.kind !== 'flats' || feature.count !== 4) return [];
+    const from = on.from + (nominal(`${feature.id}.along`) ?? 0);
+    return [[from, from + (nominal(`${feature.id}.length`) ?? on.to - from)] as const];
+  });
 }
 
 function setBesideEnd(board: Board, part: PartResult, view: View, mark: DiameterMark, inside: Box): boolean {
@@ -149,8 +167,11 @@ function setAcross(board: Board, part: PartResult, view: View, mark: DiameterMar
     return setNote(board, view, note, room);
   }
   const fractions = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88];
+  const flat = flatStretches(part);
+  const isRound = (z: Mm) => !flat.some(([from, to]) => z > from - 1e-9 && z < to + 1e-9);
   const xs = fractions
     .map((f) => mark.from + f * (mark.to - mark.from))
+    .filter(isRound)
     .filter((z) => Math.abs((radiusAt(part.outline.outside, z) ?? 0) - radius) < 1e-3)
     .map((z) => view.x + z * view.scale);
   if (
@@ -159,19 +180,18 @@ function setAcross(board: Board, part: PartResult, view: View, mark: DiameterMar
   ) {
     return true;
   }
-  const points = fractions.map((f) => {
-    const z = mark.from + f * (mark.to - mark.from);
+  const places = [0.02, ...fractions].map((f) => mark.from + f * (mark.to - mark.from));
+  const round = places.filter(isRound);
+  const points = (round.length > 0 ? round : places).map((z) => {
     return { z, r: Math.min(radius, radiusAt(part.outline.outside, z) ?? radius) };
   });
   return setNote(board, view, { mark: 'leader', of, title, lines: [text], points }, room);
 }
 
 export function setNote(board: Board, view: View, mark: LeaderMark, room: MarkRoom): boolean {
-  const upper = { of: mark.of, lines: mark.lines, touch: touches(mark, view, 'upper') };
-  if (placeNote(board, upper, [room.above])) return true;
-  if (mark.upperOnly) return false;
-  const lower = { of: mark.of, lines: mark.lines, touch: touches(mark, view, 'lower') };
-  return placeNote(board, lower, [room.below]);
+  const note = (half: Half) => ({ of: mark.of, lines: mark.lines, touch: touches(mark, view, half) });
+  const upper = { note: note('upper'), zone: room.above };
+  return placeBest(board, mark.upperOnly ? [upper] : [upper, { note: note('lower'), zone: room.below }]);
 }
 
 /** The radius points up the sheet in the upper half, so angles turn the other way there. */

@@ -6,6 +6,7 @@ import type { PartResult } from '../part/part-result.ts';
 import type { Mm } from '../units/quantities.ts';
 import type { Board } from './board.ts';
 import { hatchParts } from './hatch.ts';
+import type { At } from './scene.ts';
 import { chords, type Half, headingAt, isHollow, place, runParts, runsOf, type View } from './view.ts';
 
 /** How far the centre line stands out at either end on paper. */
@@ -20,63 +21,79 @@ export function drawMainView(board: Board, part: PartResult, view: View): void {
     board.path(hatchParts(loop, view, hatchSpacing), 'hatch');
   }
   drawSeenEdges(board, part, view, hollow);
-  drawChain(board, outline.outside, view, 'upper');
-  drawChain(board, outline.outside, view, 'lower');
+  drawChain(board, outline.outside, view, 'upper', hollow);
+  drawChain(board, outline.outside, view, 'lower', false);
   drawChain(board, outline.insideLeft, view, 'upper');
   drawChain(board, outline.insideRight, view, 'upper');
   drawCentreLine(board, outline, view);
 }
 
-function drawChain(board: Board, chain: readonly Segment[], view: View, half: Half): void {
-  for (const run of runsOf(chain)) {
+function drawChain(board: Board, chain: readonly Segment[], view: View, half: Half, facesToo = true): void {
+  for (const run of runsOf(facesToo ? chain : chain.filter((s) => !isFace(s)))) {
     board.path(runParts(run, view, half), run[0]?.assumed ? 'assumed' : 'outline', baseFeature(run[0]?.feature ?? ''));
   }
   board.edges.push(...chords(chain, view, half));
 }
 
-/** Edges that run round the part, seen as straight lines across it. */
+/** Edges that run round the part, and faces seen edge-on, as straight lines across it. */
 function drawSeenEdges(board: Board, part: PartResult, view: View, hollow: boolean): void {
   const { outline } = part;
-  const curved = new Set(part.outside.filter((p) => p.feature.kind === 'curve').map((p) => p.feature.id));
-  for (const edge of kinks(outline.outside, curved)) {
+  const curved = curves(part);
+  for (const edge of seenEdges(outline.outside, curved)) {
     const low = place(view, edge, 'lower');
     const high = hollow ? place(view, { z: edge.z, r: 0 }) : place(view, edge, 'upper');
-    board.path(
-      [
-        { to: 'start', ...high },
-        { to: 'line', ...low },
-      ],
-      'outline',
-    );
-    board.edges.push({ a: high, b: low });
+    drawEdge(board, high, low, edge);
   }
   for (const chain of [outline.insideLeft, outline.insideRight]) {
-    for (const edge of kinks(chain, curved)) {
-      const [a, b] = [place(view, edge), place(view, { z: edge.z, r: 0 })];
-      board.path(
-        [
-          { to: 'start', ...a },
-          { to: 'line', ...b },
-        ],
-        'outline',
-      );
-      board.edges.push({ a, b });
-    }
+    for (const edge of seenEdges(chain, curved))
+      drawEdge(board, place(view, edge), place(view, { z: edge.z, r: 0 }), edge);
   }
 }
 
-/** Corners of a chain, one for each place along the axis: the outermost there. */
-export function kinks(chain: readonly Segment[], curved: ReadonlySet<string>): Point[] {
-  const outermost = new Map<number, Point>();
-  chain.slice(1).forEach((after, i) => {
-    const before = chain[i];
+function drawEdge(board: Board, a: At, b: At, edge: SeenEdge): void {
+  board.path(
+    [
+      { to: 'start', ...a },
+      { to: 'line', ...b },
+    ],
+    edge.assumed ? 'assumed' : 'outline',
+    edge.of,
+  );
+  board.edges.push({ a, b });
+}
+
+export interface SeenEdge extends Point {
+  readonly assumed: boolean;
+  readonly of: string;
+}
+
+/** Ids of the free curves, whose own joints are no edges. */
+export function curves(part: PartResult): ReadonlySet<string> {
+  return new Set(part.outside.filter((p) => p.feature.kind === 'curve').map((p) => p.feature.id));
+}
+
+/** Corners and faces of a chain, one for each place along the axis: the outermost there. */
+export function seenEdges(chain: readonly Segment[], curved: ReadonlySet<string>): SeenEdge[] {
+  const outermost = new Map<number, SeenEdge>();
+  const see = (point: Point, assumed: boolean, of: string) => {
+    const key = Math.round(point.z * 1e6);
+    const known = outermost.get(key);
+    if (point.r > 1e-9 && (!known || point.r > known.r + 1e-9)) outermost.set(key, { ...point, assumed, of });
+  };
+  chain.forEach((after, i) => {
+    const of = baseFeature(after.feature);
+    if (isFace(after)) see(after.from.r > after.to.r ? after.from : after.to, after.assumed === true, of);
+    const before = chain[i - 1];
     if (!before || turnBetween(before, after) < 0.09) return;
     if (curved.has(after.feature) && before.feature === after.feature) return;
-    const key = Math.round(after.from.z * 1e6);
-    const known = outermost.get(key);
-    if (after.from.r > 1e-9 && (!known || after.from.r > known.r)) outermost.set(key, after.from);
+    see(after.from, after.assumed === true && before.assumed === true, of);
   });
   return [...outermost.values()];
+}
+
+/** Square to the axis. */
+export function isFace(segment: Segment): boolean {
+  return segment.kind === 'line' && Math.abs(segment.to.z - segment.from.z) < 1e-9;
 }
 
 function turnBetween(before: Segment, after: Segment): number {

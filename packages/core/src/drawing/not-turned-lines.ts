@@ -4,7 +4,7 @@ import type { NotTurned, OutsideSection } from '../part/schema.ts';
 import type { Mm } from '../units/quantities.ts';
 import type { Board } from './board.ts';
 import type { PathPart, Stroke } from './scene.ts';
-import { circle } from './shapes.ts';
+import { circle, lowerHalf, rectangleParts } from './shapes.ts';
 import { isHollow, place, type View } from './view.ts';
 
 export function drawNotTurned(board: Board, part: PartResult, view: View): void {
@@ -24,10 +24,10 @@ export function drawNotTurned(board: Board, part: PartResult, view: View): void 
         if (on) drawHexagon(pen, on, size(feature, 'acrossFlats'), feature.id);
         break;
       case 'flats':
-        if (on) drawFlats(pen, on, feature, size);
+        if (on) drawFlats(pen, on, feature, size, part.outline.length);
         break;
       case 'cross hole':
-        if (on) drawCrossHole(pen, on, feature.id, size(feature, 'along'), size(feature, 'diameter'));
+        if (on) drawCrossHole(pen, on, feature, size(feature, 'along'), size(feature, 'diameter'));
         break;
       case 'knurl':
         if (on) drawKnurl(pen, on, feature);
@@ -46,6 +46,14 @@ class Pen {
     this.board = board;
     this.view = view;
     this.cutOpen = cutOpen;
+  }
+
+  /** Takes away what was drawn there as if the part were round. */
+  blank(z0: Mm, h0: number, z1: Mm, h1: number): void {
+    const [a, b] = [place(this.view, { z: z0, r: h0 }), place(this.view, { z: z1, r: h1 })];
+    const corner = { x: Math.min(a.x, b.x), y: Math.min(a.y, b.y) };
+    const parts = rectangleParts(corner.x, corner.y, Math.abs(b.x - a.x), Math.abs(b.y - a.y));
+    this.board.items.push({ item: 'path', parts, stroke: undefined, fill: 'paper' });
   }
 
   line(z0: Mm, h0: number, z1: Mm, h1: number, stroke: Stroke, of: string): void {
@@ -75,10 +83,16 @@ function drawPocket(
   const { length } = part.outline;
   const [mouth, floor] = feature.face === 'left' ? [0, depth.nominal] : [length, length - depth.nominal];
   const half = (across.nominal / 2) * broadest;
-  const stroke = pen.cutOpen ? 'outline' : 'hidden';
+  // A slot is open at both sides and seen along its length; a socket is hidden unless the part is cut open.
+  const open = feature.kind === 'slot' || pen.cutOpen;
+  const stroke = open ? 'outline' : 'hidden';
+  const margin = 0.4 / pen.view.scale;
+  const inward = feature.face === 'left' ? margin : -margin;
+  if (open) pen.blank(mouth - inward, half, mouth + inward, feature.kind === 'slot' ? -half : 0);
   pen.line(mouth, half, floor, half, stroke, feature.id);
-  pen.line(floor, half, floor, pen.cutOpen ? 0 : -half, stroke, feature.id);
-  if (!pen.cutOpen) pen.line(mouth, -half, floor, -half, stroke, feature.id);
+  const low = pen.cutOpen && feature.kind !== 'slot' ? 0 : -half;
+  pen.line(floor, half, floor, low, stroke, feature.id);
+  if (low < 0) pen.line(mouth, -half, floor, -half, stroke, feature.id);
 }
 
 /** Two of the six corners point up and down; the flats between show their edges at a quarter of the corner size. */
@@ -94,6 +108,7 @@ function drawFlats(
   on: Placed<OutsideSection>,
   feature: Extract<NotTurned, { kind: 'flats' }>,
   size: (feature: NotTurned, field: string) => Dimension | undefined,
+  ends: Mm,
 ): void {
   const across = size(feature, 'acrossFlats');
   const from = on.from + (size(feature, 'along')?.nominal ?? 0);
@@ -103,6 +118,7 @@ function drawFlats(
   const height = feature.count === 1 ? across.nominal - radius : across.nominal / 2;
   const half = Math.sqrt(Math.max(0, radius ** 2 - height ** 2));
   const top = pen.cutOpen ? 0 : half;
+  if (feature.count === 4) narrow(pen, on, [from, to], height, ends, feature.id);
   for (const z of [from, to]) pen.line(z, -half, z, top, 'outline', feature.id);
   pen.line(from, -half, to, -half, 'outline', feature.id);
   if (!pen.cutOpen) pen.line(from, half, to, half, 'outline', feature.id);
@@ -111,19 +127,46 @@ function drawFlats(
   pen.line(from, top, to, -half, 'thin', feature.id);
 }
 
+/** Two of four flats lie above and below: the outline runs along them. */
+function narrow(
+  pen: Pen,
+  on: Placed<OutsideSection>,
+  [from, to]: readonly [Mm, Mm],
+  height: Mm,
+  partEnd: Mm,
+  of: string,
+): void {
+  const radius = on.largest / 2;
+  const beyond = 0.4 / pen.view.scale;
+  const left = from <= 1e-9 ? from - beyond : from;
+  const right = to >= partEnd - 1e-9 ? to + beyond : to;
+  for (const side of [1, -1]) {
+    pen.blank(left, side * height, right, side * (radius + beyond));
+    pen.line(from, side * height, to, side * height, 'outline', of);
+    const walls = [from, to].filter((z) => z > on.from + 1e-9 && z < on.to - 1e-9);
+    for (const z of walls) pen.line(z, side * height, z, side * radius, 'outline', of);
+  }
+}
+
 function drawCrossHole(
   pen: Pen,
   on: Placed<OutsideSection>,
-  of: string,
+  feature: Extract<NotTurned, { kind: 'cross hole' }>,
   along: Dimension | undefined,
   diameter: Dimension | undefined,
 ): void {
   if (!diameter) return;
   const z = on.from + (along?.nominal ?? (on.to - on.from) / 2);
   const radius = diameter.nominal / 2;
-  pen.board.items.push(circle(place(pen.view, { z, r: 0 }), radius * pen.view.scale, 'outline', of));
+  const centre = place(pen.view, { z, r: 0 });
+  const onPaper = radius * pen.view.scale;
+  // Cut open, the near wall above the axis is gone; what is left of a hole through one wall is its lower half.
+  const isWhole = !pen.cutOpen || feature.through;
+  pen.board.items.push(
+    isWhole ? circle(centre, onPaper, 'outline', feature.id) : lowerHalf(centre, onPaper, 'outline', feature.id),
+  );
   const reach = radius + 2 / pen.view.scale;
-  pen.line(z, -reach, z, reach, 'centre', of);
+  pen.line(z, -reach, z, isWhole ? reach : 0, 'centre', feature.id);
 }
 
 /** A knurl is hinted at on part of its surface. */

@@ -71,14 +71,15 @@ function best(part: PartResult, settings: DrawingSettings, scales: readonly numb
 function composeAt(part: PartResult, settings: DrawingSettings, scale: number): Composition | undefined {
   const length = part.outline.length * scale;
   const diameter = part.outline.largestDiameter * scale;
-  let tried: Composition | undefined;
+  const tried: Composition[] = [];
   for (const orientation of ['landscape', 'portrait'] as const) {
     const paper = paperOf(settings.paper, orientation);
     if (length > paper.width - 50 || diameter > paper.height - titleBlockSize.height - 60) continue;
-    tried = composeViews(part, settings, scale, paper);
-    if (tried.fits) return tried;
+    const composition = composeViews(part, settings, scale, paper);
+    if (composition.fits && composition.lost === 0) return composition;
+    tried.push(composition);
   }
-  return tried;
+  return tried.toSorted((a, b) => Number(b.fits) - Number(a.fits) || a.lost - b.lost)[0];
 }
 
 const blocks = 2;

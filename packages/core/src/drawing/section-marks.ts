@@ -3,6 +3,7 @@ import type { Segment } from '../part/outline-types.ts';
 import type { Dimension, PartResult, Placed } from '../part/part-result.ts';
 import type { InsideSection, OutsideSection } from '../part/schema.ts';
 import { degrees, type Mm } from '../units/quantities.ts';
+import { isFace } from './main-view.ts';
 import type { LengthMark, Mark, Touch } from './marks.ts';
 import { numberText, sizeText } from './numbers.ts';
 import { hasOwnLimits, type Sizes } from './sizes.ts';
@@ -23,9 +24,10 @@ function outsideDiameters(part: PartResult, placed: Placed<OutsideSection>, size
   const stretch = { mark: 'diameter', from: placed.from, to: placed.to, side: 'outside' } as const;
   const marks: Mark[] = [];
   const whole = sizes.peek(id, 'diameter');
-  if (whole && !isToldByThread(part, placed, whole)) {
+  const at = placed.feature.kind === 'crown' ? crownFoot(part, placed) : undefined;
+  const isTold = whole && (isToldByThread(part, placed, whole) || isToldByNeighbour(part, placed, whole, at));
+  if (whole && !isTold) {
     sizes.take(id, 'diameter');
-    const at = placed.feature.kind === 'crown' ? crownFoot(part, placed) : undefined;
     const radius = whole.nominal / 2;
     marks.push({ ...stretch, of: whole.id, title: `${title}, diameter`, text: sizes.text(whole, 'Ø'), radius, at });
   } else if (whole) sizes.take(id, 'diameter');
@@ -34,7 +36,7 @@ function outsideDiameters(part: PartResult, placed: Placed<OutsideSection>, size
     ['endDiameter', placed.to],
   ] as const) {
     const end = sizes.take(id, field);
-    if (!end) continue;
+    if (!end || isToldByNeighbour(part, placed, end, at)) continue;
     const which = field === 'startDiameter' ? 'left' : 'right';
     const radius = end.nominal / 2;
     marks.push({ ...stretch, of: end.id, title: `${title}, ${which} end`, text: sizes.text(end, 'Ø'), radius, at });
@@ -51,6 +53,26 @@ function isToldByThread(part: PartResult, placed: Placed<OutsideSection>, diamet
       Math.abs(t.thread.majorDiameter - diameter.nominal) < 1e-6 &&
       !hasOwnLimits(diameter),
   );
+}
+
+/** Where a cone, arc or dome runs on from a cylinder or another shape of the same size, that one tells it. */
+function isToldByNeighbour(
+  part: PartResult,
+  placed: Placed<OutsideSection>,
+  diameter: Dimension,
+  at: Mm | undefined,
+): boolean {
+  if (at === undefined || hasOwnLimits(diameter)) return false;
+  const index = part.outside.indexOf(placed);
+  const neighbour = part.outside[at <= placed.from + 1e-9 ? index - 1 : index + 1];
+  if (!neighbour) return false;
+  const { id, kind } = neighbour.feature;
+  const isEarlier = part.outside.indexOf(neighbour) < index;
+  const field = kind === 'cylinder' || kind === 'crown' ? 'diameter' : isEarlier ? 'endDiameter' : 'startDiameter';
+  // Of two ends that meet, the left one tells it; a cylinder always does.
+  if (kind !== 'cylinder' && !isEarlier) return false;
+  const other = part.dimensions.find((d) => d.id === `${id}.${field}`);
+  return other !== undefined && Math.abs(other.nominal - diameter.nominal) < 1e-9;
 }
 
 /** The dome's foot is at the end where the section is widest. */
@@ -87,7 +109,7 @@ function shapeNotes(part: PartResult, placed: Placed<OutsideSection>, sizes: Siz
 }
 
 function coneNote(id: string, title: string, own: readonly Segment[], sizes: Sizes): Mark[] {
-  const flank = own.find((s) => s.kind === 'line');
+  const flank = own.find((s) => s.kind === 'line' && !isFace(s));
   if (!flank) return [];
   const half = Math.atan2(Math.abs(flank.to.r - flank.from.r), Math.abs(flank.to.z - flank.from.z));
   if (half === 0) return [];

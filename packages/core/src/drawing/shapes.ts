@@ -33,6 +33,15 @@ export function circle(centre: At, radius: Mm, stroke: Stroke, of?: string): Pat
   return { item: 'path', parts, stroke, of };
 }
 
+/** The half of a circle below its centre. */
+export function lowerHalf(centre: At, radius: Mm, stroke: Stroke, of?: string): PathItem {
+  const parts: PathPart[] = [
+    { to: 'start', x: centre.x + radius, y: centre.y },
+    { to: 'arc', radius, largeArc: false, clockwise: true, x: centre.x - radius, y: centre.y },
+  ];
+  return { item: 'path', parts, stroke, of };
+}
+
 /** Three quarters of a circle: a thread seen from its end. */
 export function threeQuarterCircle(centre: At, radius: Mm, stroke: Stroke, of?: string): PathItem {
   const parts: PathPart[] = [

@@ -89,7 +89,7 @@ function cells(part: PartResult, settings: DrawingSettings, facts: SheetFacts): 
     { x: 102, y: 22.5, width: 78, height: 6.5, label: 'Part number', value: settings.partNumber ?? '' },
     row(0, 29, 34, 'Drawn by', settings.drawnBy ?? ''),
     row(34, 29, 22, 'Date', settings.date ?? ''),
-    { ...row(56, 29, 106, 'Mind', marks.join(' · ')), weight: 'bold' },
+    { ...row(56, 29, 106, 'Notes', marks.join(' · ')), weight: 'bold' },
     row(162, 29, 18, 'Sheet', `${facts.sheet}/${facts.sheets}`),
   ];
 }

@@ -43,11 +43,16 @@ export function runsOf(chain: readonly Segment[]): Segment[][] {
   for (const segment of chain) {
     const last = runs.at(-1);
     const before = last?.at(-1);
-    if (last && before && before.feature === segment.feature && !before.assumed === !segment.assumed) {
+    if (last && before && joins(before, segment)) {
       last.push(segment);
     } else runs.push([segment]);
   }
   return runs;
+}
+
+function joins(before: Segment, after: Segment): boolean {
+  const apart = Math.hypot(after.from.z - before.to.z, after.from.r - before.to.r);
+  return apart < 1e-9 && before.feature === after.feature && !before.assumed === !after.assumed;
 }
 
 /** Straight pieces that follow the segments closely enough to tell whether something is in their way. */

@@ -1,0 +1,91 @@
+/** The packet for the workshop: everything a job has come to, as one PDF to print and write on. */
+import { drawPartSheets } from '@sparewright/core/drawing/part-sheet';
+import type { Scene } from '@sparewright/core/drawing/scene';
+import { drawingSettings } from '../present/drawing-settings.ts';
+import { presentSettings } from '../present/settings.ts';
+import { paintSvg } from '../svg/paint.ts';
+import type { PacketDocument, Sheet } from './blocks.ts';
+import { words } from './blocks.ts';
+import type { PacketContext, PacketInput } from './context.ts';
+import { printable, printableScene } from './printable.ts';
+import { dutySheet } from './sheets/duty.ts';
+import { inspectionSheet } from './sheets/inspection.ts';
+import { setupSheet } from './sheets/setup.ts';
+import { sizesSheet } from './sheets/sizes.ts';
+import { noRoute, stockSheet } from './sheets/stock.ts';
+import { stopPointSheet } from './sheets/stop-points.ts';
+import { summarySheet } from './sheets/summary.ts';
+import { typeset } from './typeset.ts';
+
+export type { PacketInput } from './context.ts';
+
+export function makePacket(input: PacketInput): Uint8Array {
+  const context: PacketContext = { ...input, settings: presentSettings(input.job) };
+  const pictures: Record<string, string> = {};
+  const put = (file: string, scene: Scene): void => {
+    pictures[file] = paintSvg(printableScene(scene));
+  };
+  const rest = [
+    ...drawingSheets(context, put),
+    sizesSheet(context),
+    dutySheet(context),
+    stockSheet(context),
+    ...setupSheets(context, put),
+    stopPointSheet(context),
+    inspectionSheet(context),
+  ];
+  const { lost } = printable([summarySheet(context, ''), rest]);
+  const document = printable(documentOf(context, [summarySheet(context, lostWords(lost)), ...rest])).value;
+  return typeset({ ...pictures, 'packet.json': JSON.stringify(document) });
+}
+
+function documentOf({ job }: PacketContext, sheets: readonly Sheet[]): PacketDocument {
+  const foot = [
+    job.part?.number,
+    job.hazard === 'ordinary' ? undefined : `hazard class: ${job.hazard}`,
+    job.invented ? 'all figures invented' : undefined,
+    job.sheet?.date,
+  ];
+  return {
+    title: job.title,
+    foot: foot.filter(Boolean).join(' · '),
+    paper: job.sheet?.paper ?? 'A4',
+    sheets,
+  };
+}
+
+function lostWords(lost: ReadonlySet<string>): string {
+  if (lost.size === 0) return '';
+  const codes = [...lost].map((c) => `U+${(c.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`);
+  return `The face of this packet cannot print ${codes.join(', ')}; a question mark stands in the place of each.`;
+}
+
+function drawingSheets({ job, assessment }: PacketContext, put: (file: string, scene: Scene) => void): Sheet[] {
+  if (!assessment.part || assessment.part.outside.length === 0)
+    return [
+      {
+        kind: 'text',
+        heading: 'Drawing',
+        blocks: [words('No part is entered yet, so there is nothing to draw.', 'pencil')],
+      },
+    ];
+  const scenes = drawPartSheets(assessment.part, drawingSettings(job));
+  return scenes.map((scene, i) => {
+    const file = `drawing-${i + 1}.svg`;
+    put(file, scene);
+    return {
+      kind: 'drawing',
+      heading: i === 0 ? 'Drawing' : `Drawing, sheet ${i + 1}`,
+      file,
+      describes: scene.description,
+      landscape: scene.width > scene.height,
+    };
+  });
+}
+
+function setupSheets(context: PacketContext, put: (file: string, scene: Scene) => void): Sheet[] {
+  const { route } = context.assessment;
+  if (!route || route.setups.length === 0)
+    return [{ kind: 'text', heading: 'Setups and operations', blocks: [words(noRoute(context), 'pencil')] }];
+  return route.setups.map((setup) => setupSheet(setup, undefined, context));
+}

@@ -1,0 +1,97 @@
+/** Whether it does its work: fits, seals, joints, with their limits and where the limits come from. */
+import type { DutyCheck, DutyFigure, FitCheck } from '@sparewright/core/duty/duty-result';
+import { presentDeviation } from '../../present/length.ts';
+import { presentProse } from '../../present/prose.ts';
+import { presentFigure, presentQuantity, shownUnit } from '../../present/quantity.ts';
+import type { PresentSettings } from '../../present/settings.ts';
+import { presentSource } from '../../present/source.ts';
+import { type Block, heading, type Sheet, section, type TableBlock, words } from '../blocks.ts';
+import type { PacketContext } from '../context.ts';
+
+export function dutySheet(context: PacketContext): Sheet {
+  const { fits, checks } = context.assessment.duty;
+  return {
+    kind: 'text',
+    heading: 'Will it do its work',
+    blocks: [
+      ...section(
+        'Fits',
+        fits.length > 0 ? [fitTable(fits, context)] : [],
+        'No mate with a size is entered: whether the part fits is not checked.',
+      ),
+      ...(checks.length > 0
+        ? checks.flatMap((c) => checkBlocks(c, context.settings))
+        : section('Seals, joints, threads', [], 'No seal, bond or pressure is entered: nothing is checked here.')),
+      words(
+        'Checked is only what stands here. Strength of the housing, fatigue, shock and corrosion are not calculated.',
+        'pencil',
+      ),
+    ],
+  };
+}
+
+function fitTable(fits: readonly FitCheck[], { job, assessment, settings }: PacketContext): TableBlock {
+  const unit = settings.units;
+  return {
+    kind: 'table',
+    size: 'desk',
+    columns: [
+      { title: 'against', align: 'left' },
+      { title: 'size', align: 'left' },
+      { title: 'least clearance', unit, align: 'right' },
+      { title: 'most', unit, align: 'right' },
+      { title: 'that is', align: 'left', wide: true },
+    ],
+    rows: fits.map((f) => [
+      job.mates?.find((m) => m.id === f.mate)?.name ?? f.mate,
+      assessment.part?.dimensions.find((d) => d.id === f.dimension)?.title ?? f.dimension,
+      presentDeviation(f.least, settings, unit === 'in' ? 4 : 3),
+      presentDeviation(f.most, settings, unit === 'in' ? 4 : 3),
+      presentProse(f.says, settings),
+    ]),
+  };
+}
+
+function checkBlocks(check: DutyCheck, settings: PresentSettings): Block[] {
+  const sources = [...new Set([...check.sources, ...check.figures.flatMap((f) => f.limit?.source ?? [])])];
+  return [
+    heading(check.title),
+    figureTable(check.figures, settings),
+    ...(check.notes.length > 0
+      ? [{ kind: 'list' as const, items: check.notes.map((n) => presentProse(n, settings)), mark: 'dash' as const }]
+      : []),
+    ...(sources.length > 0 ? [words(`From: ${sources.map(presentSource).join(' · ')}`, 'pencil')] : []),
+  ];
+}
+
+function figureTable(figures: readonly DutyFigure[], settings: PresentSettings): TableBlock {
+  return {
+    kind: 'table',
+    size: 'desk',
+    columns: [
+      { title: 'figure', align: 'left', wide: true },
+      { title: 'unit', align: 'left' },
+      { title: 'low', align: 'right' },
+      { title: 'typical', align: 'right' },
+      { title: 'high', align: 'right' },
+      { title: 'limit', align: 'left' },
+      { title: 'stands', align: 'left' },
+    ],
+    rows: figures.map((f) => [
+      f.what,
+      shownUnit(f.unit, settings),
+      ...[f.low, f.typical, f.high].map((v) => presentFigure(v, f.unit, settings)),
+      limitWords(f, settings),
+      f.verdict,
+    ]),
+  };
+}
+
+function limitWords({ limit, unit }: DutyFigure, settings: PresentSettings): string {
+  if (!limit) return '';
+  const { least, most } = limit;
+  if (least !== undefined && most !== undefined)
+    return `${presentFigure(least, unit, settings)} to ${presentQuantity(most, unit, settings)}`;
+  if (least !== undefined) return `≥ ${presentQuantity(least, unit, settings)}`;
+  return most === undefined ? '' : `≤ ${presentQuantity(most, unit, settings)}`;
+}

@@ -1,0 +1,105 @@
+/** The inspection sheet, the proof tests and the record. */
+import type { InspectionRow } from '@sparewright/core/inspect/inspect-result';
+import type { Mm } from '@sparewright/core/units/quantities';
+import { presentLength, presentUncertainty } from '../../present/length.ts';
+import { presentShare } from '../../present/number.ts';
+import { presentProse } from '../../present/prose.ts';
+import type { PresentSettings } from '../../present/settings.ts';
+import { type Block, heading, type Sheet, section, type TableBlock, words } from '../blocks.ts';
+import type { PacketContext } from '../context.ts';
+import { cautionNotices } from './summary.ts';
+
+export function inspectionSheet(context: PacketContext): Sheet {
+  const { rows, proofTests } = context.assessment.inspection;
+  const hazards: PacketContext = {
+    ...context,
+    assessment: {
+      ...context.assessment,
+      cautions: context.assessment.cautions.filter((c) => c.about !== 'lathe work'),
+    },
+  };
+  return {
+    kind: 'text',
+    heading: 'Inspection and record',
+    blocks: [
+      ...cautionNotices(hazards),
+      ...section(
+        'Sizes of the finished part',
+        rows.length > 0 ? [words(legend, 'pencil'), sizeTable(rows, context.settings)] : [],
+        'The part has no sizes yet, so there is nothing to measure.',
+      ),
+      ...section(
+        'Proof tests',
+        proofTests.map(
+          (t): Block => ({
+            kind: 'proof',
+            title: t.title,
+            how: presentProse(t.how, context.settings),
+            acceptance: presentProse(t.acceptance, context.settings),
+            why: presentProse(t.why, context.settings),
+          }),
+        ),
+        'No proof test is planned.',
+      ),
+      heading('Record'),
+      {
+        kind: 'blanks',
+        labels: ['Made by', 'Date', 'Material certificate or heat', 'Mass of the part', 'Inspected by', 'Fitted on'],
+      },
+      { kind: 'blanks', labels: ['What was done otherwise than planned, and why'] },
+    ],
+  };
+}
+
+const legend =
+  'Measure at 20 °C, clean and without burrs. A reading within “accept” conforms although the gauge is not perfect: the limits are drawn in by its uncertainty. U is the expanded uncertainty (k = 2) with that gauge.';
+
+function sizeTable(rows: readonly InspectionRow[], settings: PresentSettings): TableBlock {
+  const unit = settings.units;
+  const size = (mm: Mm | undefined) =>
+    mm === undefined ? '–' : presentLength(mm, unit, settings.decimalSign, unit === 'in' ? 4 : 3);
+  return {
+    kind: 'table',
+    size: 'machine',
+    columns: [
+      { title: 'size', align: 'left', wide: true },
+      { title: 'least', unit, align: 'right' },
+      { title: 'most', unit, align: 'right' },
+      { title: 'accept from', unit, align: 'right' },
+      { title: 'to', unit, align: 'right' },
+      { title: 'gauge', align: 'left', wide: true },
+      { title: 'U', unit, align: 'right' },
+      { title: 'measured', unit, align: 'right', blank: 'figure' },
+      { title: 'conforms', align: 'left', blank: 'figure' },
+    ],
+    rows: rows.map((r) => [
+      r.title,
+      size(r.min),
+      size(r.max),
+      ...acceptance(r, size),
+      r.gauge ?? 'none on hand',
+      r.expanded === undefined ? '–' : presentUncertainty(r.expanded, settings),
+      r.value === undefined ? '' : size(r.value),
+      decision(r, settings),
+    ]),
+  };
+}
+
+/** A gauge too coarse for the size leaves no reading to accept. */
+function acceptance(row: InspectionRow, size: (mm: Mm | undefined) => string): [string, string] {
+  const { acceptMin, acceptMax } = row;
+  if (acceptMin === undefined || acceptMax === undefined || acceptMax <= acceptMin) return ['–', '–'];
+  return [size(acceptMin), size(acceptMax)];
+}
+
+const decisionWords = {
+  conforms: 'yes',
+  'does not conform': 'NO',
+  'cannot be decided': 'undecided',
+  'not measured': '',
+} as const;
+
+function decision({ decision: d, probability }: InspectionRow, settings: PresentSettings): string {
+  const chance = probability === undefined ? '' : ` (${presentShare(probability, settings.decimalSign)})`;
+  return d === 'not measured' ? '' : `${decisionWords[d]}${chance}`;
+}

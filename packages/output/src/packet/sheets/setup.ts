@@ -1,0 +1,108 @@
+/** One sheet for each setup: how the work is held, then every operation in order with its table. */
+import type { StopPoint } from '@sparewright/core/bench/bench-result';
+import type { CutNumbers, Operation, Setup } from '@sparewright/core/route/route-result';
+import { presentSize } from '../../present/length.ts';
+import { presentNumber, presentShare } from '../../present/number.ts';
+import { presentProse } from '../../present/prose.ts';
+import { presentQuantity } from '../../present/quantity.ts';
+import type { PresentSettings } from '../../present/settings.ts';
+import { presentTime } from '../../present/time.ts';
+import { type Block, type FactRow, heading, type Sheet } from '../blocks.ts';
+import type { PacketContext } from '../context.ts';
+import { findingBlock } from '../finding-block.ts';
+import { dialBlock } from './dial.ts';
+
+/** File name of the sketch of a setup, and what it shows. */
+export interface Sketch {
+  readonly file: string;
+  readonly describes: string;
+}
+
+export function setupSheet(setup: Setup, sketch: Sketch | undefined, context: PacketContext): Sheet {
+  const { route, findings } = context.assessment;
+  const operations = route?.operations.filter((o) => o.setup === setup.id) ?? [];
+  return {
+    kind: 'text',
+    heading: `Setup ${setup.number}: ${presentProse(setup.title, context.settings)}`,
+    blocks: [
+      ...(sketch ? [{ kind: 'picture' as const, ...sketch, height: 62 }] : []),
+      { kind: 'facts', rows: holding(setup, context.settings), columns: 2 },
+      ...(setup.cautions.length > 0
+        ? [{ kind: 'notice' as const, title: 'Caution: this setup', lines: setup.cautions }]
+        : []),
+      ...findings.filter((f) => f.at === setup.id).map((f) => findingBlock(f, context, 'clear')),
+      ...(setup.why.length > 0
+        ? [
+            {
+              kind: 'list' as const,
+              items: setup.why.map((w) => presentProse(w, context.settings)),
+              mark: 'dash' as const,
+            },
+          ]
+        : []),
+      heading('Operations, in this order'),
+      ...operations.map((o) => operationBlock(o, context)),
+    ],
+  };
+}
+
+function holding(setup: Setup, settings: PresentSettings): FactRow[] {
+  const { grip } = setup;
+  return [
+    { what: 'Chuck', is: setup.chuck },
+    {
+      what: 'Grip',
+      is: `${grip.on}, Ø${presentSize(grip.diameter, settings)} over ${presentSize(grip.length, settings)}${grip.protected ? ', protected from the jaws' : ''}`,
+    },
+    { what: 'End out', is: `${setup.endOut} end, ${presentSize(setup.out, settings)} from the jaws` },
+    { what: 'Tailstock', is: setup.tailstock ? 'supports the free end' : 'not used' },
+    {
+      what: 'Dial in to',
+      is: setup.dialIn === undefined ? 'as the chuck holds' : `${presentSize(setup.dialIn, settings)} total run-out`,
+    },
+    { what: 'Run-out found', is: '' },
+  ];
+}
+
+function operationBlock(operation: Operation, context: PacketContext): Block {
+  const { settings, assessment } = context;
+  const tables = assessment.route?.tables.filter((t) => t.operation === operation.id) ?? [];
+  const stop = assessment.bench.stopPoints.find((s) => s.operation === operation.id);
+  return {
+    kind: 'operation',
+    number: String(operation.number),
+    title: presentProse(operation.title, settings),
+    time: presentTime(operation.time.likely),
+    cutter: operation.cutter ?? '',
+    numbers: operation.cut ? cutNumbers(operation.cut, settings) : [],
+    cautions: operation.cautions.map((c) => presentProse(c, settings)),
+    findings: assessment.findings.filter((f) => f.at === operation.id).map((f) => findingBlock(f, context, 'clear')),
+    aim: stop ? aimWords(stop, settings) : '',
+    why: operation.why.map((w) => presentProse(w, settings)),
+    tables: tables.map((t, i) =>
+      dialBlock(t, `${operation.number}${tables.length > 1 ? ('abcdefgh'[i] ?? '') : ''}`, settings),
+    ),
+  };
+}
+
+function aimWords(stop: StopPoint, settings: PresentSettings): string {
+  const decimals = settings.units === 'in' ? 4 : 3;
+  const leave = stop.leave === 0 ? '' : `, leaving ${presentSize(stop.leave, settings, decimals)} for abrasive paper`;
+  return `Aim the last cut at ${presentSize(stop.stopAt, settings, decimals)}${leave}; the stop point is on the sheet “Coming to size”.`;
+}
+
+function cutNumbers(cut: CutNumbers, settings: PresentSettings): FactRow[] {
+  const { decimalSign } = settings;
+  const whole = (value: number) => presentNumber(value, decimalSign, 0);
+  return [
+    { what: 'speed', is: `${whole(cut.speed)} rpm` },
+    { what: 'cutting speed', is: presentQuantity(cut.cuttingSpeed, 'm/min', settings, cut.cuttingSpeed < 10 ? 1 : 0) },
+    { what: cut.byHand ? 'feed by hand' : 'feed', is: presentQuantity(cut.feed, 'mm/rev', settings) },
+    { what: 'depth', is: presentQuantity(cut.depth, 'mm', settings) },
+    { what: 'passes', is: whole(cut.passes) },
+    { what: 'cutting force', is: `${whole(cut.cuttingForce)} N` },
+    { what: 'pushes away', is: `${whole(cut.radialForce)} N` },
+    { what: 'power', is: `${whole(cut.power)} W, ${presentShare(cut.powerShare, decimalSign)}` },
+    { what: 'bends, on dia.', is: presentQuantity(cut.bending, 'mm', settings, 3) },
+  ];
+}

@@ -1,0 +1,78 @@
+/** What to buy, cut and lay out before starting. */
+import type { Stock } from '@sparewright/core/route/route-result';
+import { presentSize } from '../../present/length.ts';
+import { presentNumber } from '../../present/number.ts';
+import { presentTimes } from '../../present/time.ts';
+import { type Block, type Sheet, section, words } from '../blocks.ts';
+import type { PacketContext } from '../context.ts';
+
+export function stockSheet(context: PacketContext): Sheet {
+  const { route } = context.assessment;
+  const rings = (context.job.duty?.seals ?? []).map((s) =>
+    [s.ring, s.elastomer, `${presentNumber(s.hardness, context.settings.decimalSign)} Shore A`]
+      .filter(Boolean)
+      .join(', '),
+  );
+  const bonds = (context.job.duty?.bonds ?? []).map(
+    (b) =>
+      `Retaining compound of at least ${presentNumber(b.strength, context.settings.decimalSign)} MPa shear strength (ISO 10123), for ${b.feature.replaceAll('-', ' ')}`,
+  );
+  const bought = [...(route?.stock?.from === 'to buy' ? [stockWords(route.stock, context)] : []), ...rings, ...bonds];
+  return {
+    kind: 'text',
+    heading: 'What to buy, cut and lay out',
+    blocks: [
+      ...section('Stock', route?.stock ? stockBlocks(route.stock, context) : [], noRoute(context)),
+      ...section('To buy', bought.length > 0 ? [ticks(bought)] : [], 'Nothing that is entered has to be bought.'),
+      ...section('To lay out', route && route.needed.length > 0 ? [ticks(route.needed)] : [], noRoute(context)),
+      ...(route ? [words(`Time at the lathe, setting up included: ${presentTimes(route.time)}.`)] : []),
+    ],
+  };
+}
+
+const ticks = (items: readonly string[]): Block => ({ kind: 'list', items, mark: 'tick' });
+
+/** Why there is no route, in a sentence. */
+export function noRoute({ assessment, workshop }: PacketContext): string {
+  if (!assessment.part) return 'No part is entered yet, so there is nothing to plan.';
+  if (!workshop) return 'No workshop is entered yet: without a lathe and cutters no route can be planned.';
+  return 'No route is planned: the findings on the first sheet say why.';
+}
+
+function stockWords(stock: Stock, { settings }: PacketContext): string {
+  return `Bar Ø${presentSize(stock.diameter, settings)}, ${stock.material}, at least ${presentSize(stock.length, settings)} long`;
+}
+
+function stockBlocks(stock: Stock, { settings }: PacketContext): Block[] {
+  const { units } = settings;
+  return [
+    {
+      kind: 'facts',
+      columns: 2,
+      rows: [
+        { what: 'Material', is: stock.material },
+        { what: 'Diameter', is: presentSize(stock.diameter, settings) },
+        { what: 'Cut off', is: presentSize(stock.length, settings) },
+        {
+          what: 'From',
+          is: stock.from === 'rack' ? `the rack${stock.bar === undefined ? '' : `, bar ${stock.bar}`}` : 'to buy',
+        },
+        ...(stock.mass === undefined
+          ? []
+          : [{ what: 'Mass', is: `${presentNumber(stock.mass, settings.decimalSign)} kg` }]),
+      ],
+    },
+    {
+      kind: 'table',
+      size: 'desk',
+      columns: [
+        { title: 'what the length is made of', align: 'left', wide: true },
+        { title: 'length', unit: units, align: 'right' },
+      ],
+      rows: [...stock.made, { what: 'together', length: stock.length }].map((m) => [
+        m.what,
+        presentSize(m.length, settings, units === 'in' ? 3 : 1).replace(` ${units}`, ''),
+      ]),
+    },
+  ];
+}

@@ -1,0 +1,19 @@
+/** Times as one says them. */
+import type { Second } from '@sparewright/core/units/quantities';
+
+/** `45 s`, `12 min`, `2 h 20 min`. */
+export function presentTime(seconds: Second): string {
+  if (seconds < 59.5) return `${Math.round(seconds)} s`;
+  const minutes = Math.round(seconds / 60);
+  if (minutes < 60) return `${minutes} min`;
+  const rest = minutes % 60;
+  return `${Math.floor(minutes / 60)} h${rest === 0 ? '' : ` ${rest} min`}`;
+}
+
+/** `12 min (8 to 22 min)` */
+export function presentTimes(time: { readonly low: Second; readonly likely: Second; readonly high: Second }): string {
+  const [low, high] = [presentTime(time.low), presentTime(time.high)];
+  const [, lowUnit] = low.split(' ');
+  const sameUnit = low.split(' ').length === 2 && high.split(' ').length === 2 && high.endsWith(` ${lowUnit}`);
+  return `${presentTime(time.likely)} (${sameUnit ? low.split(' ')[0] : low} to ${high})`;
+}
