@@ -13,7 +13,8 @@ import type { PartResult, Placed } from './part-result.ts';
 import { placeBores } from './place-bores.ts';
 import { type PlacedGroove, placeGrooves } from './place-grooves.ts';
 import { type PlacedSection, placeOutside } from './place-sections.ts';
-import { placeThreads, readThreads } from './place-threads.ts';
+import { placeThreads } from './place-threads.ts';
+import { readThreads } from './read-threads.ts';
 import type { Groove, InsideSection, OutsideSection, Part } from './schema.ts';
 
 /** Answers for every part the schema lets through, however little is entered. */
@@ -43,6 +44,7 @@ export function definePart(part: Part): PartResult {
     ...built.findings,
     ...impossible,
     ...unknown,
+    ...(isThere && isSound && !mass ? [noMetal] : []),
     ...(mass?.findings ?? []),
     ...unsized(part),
     ...gaps.findings,
@@ -143,6 +145,16 @@ function unsized(part: Part): Finding[] {
       });
   });
 }
+
+const noMetal: Finding = {
+  id: 'part.no-metal',
+  level: 'stop',
+  stage: 'part',
+  at: 'part',
+  says: 'The sections as entered enclose no metal.',
+  because: [{ what: 'volume', value: 0, unit: 'mm³', limit: 0 }],
+  remedies: ['check the diameters: some are 0', 'check the holes'],
+};
 
 const nothingEntered: Finding = {
   id: 'part.no-sections',

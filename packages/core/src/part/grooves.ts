@@ -67,6 +67,7 @@ function clip(segment: Segment, from: Mm, to: Mm): Segment[] {
   return ends.slice(1).flatMap((t, i) => {
     const s = ends[i] ?? 0;
     const middle = pointAt(segment, (s + t) / 2).z;
-    return middle > from && middle < to ? tidy([stretch(segment, s, t)]) : [];
+    // An arc that only touches the line there gives a piece of no width, which is none.
+    return middle > from + same && middle < to - same ? tidy([stretch(segment, s, t)]) : [];
   });
 }

@@ -3,7 +3,7 @@ import type { Finding } from '../finding.ts';
 import { type Mm, radians } from '../units/quantities.ts';
 import { called, type Gaps } from './gaps.ts';
 import type { PlacedSection } from './place-sections.ts';
-import type { ReadThread } from './place-threads.ts';
+import type { ReadThread } from './read-threads.ts';
 import type { InsideSection, Part } from './schema.ts';
 
 /** A stretch of a hole: its radius runs evenly from one depth to another. */

@@ -1,7 +1,7 @@
 /** Where each outside section lies along the part, and what is assumed where the part does not say. */
 import type { Mm } from '../units/quantities.ts';
 import type { Gaps } from './gaps.ts';
-import type { ReadThread } from './place-threads.ts';
+import type { ReadThread } from './read-threads.ts';
 import type { InsideSection, OutsideSection, Part } from './schema.ts';
 
 /** A section with its ends. Inside sections of the right end run from `to` (at the mouth) to `from`. */

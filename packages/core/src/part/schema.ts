@@ -203,8 +203,7 @@ function notTurned(unit: LengthUnit) {
   ]);
 }
 
-/** Schema of a part whose bare numbers are in `unit`. */
-export function partSchema(unit: LengthUnit) {
+function buildSchema(unit: LengthUnit) {
   return z.strictObject({
     name: textField('name of the part', 120),
     number: textField('part number, if it ever had one', 60).optional(),
@@ -226,7 +225,17 @@ export function partSchema(unit: LengthUnit) {
   });
 }
 
-type Schema = ReturnType<typeof partSchema>;
+type Schema = ReturnType<typeof buildSchema>;
+
+const built = new Map<LengthUnit, Schema>();
+
+/** Schema of a part whose bare numbers are in `unit`. Built once: that takes longer than reading a part with it. */
+export function partSchema(unit: LengthUnit): Schema {
+  const schema = built.get(unit) ?? buildSchema(unit);
+  built.set(unit, schema);
+  return schema;
+}
+
 /** A part as written in a document. */
 export type PartDocument = z.input<Schema>;
 /** A part as read: millimetres, sizes with their tolerances. */
