@@ -76,10 +76,39 @@ export const threads = {
     kind: 'from memory',
     note: 'the tolerance formulas were not seen in a source',
   },
-  BS93: {
-    title: 'BS 93, British Association screw threads, sizes and tolerances',
-    kind: 'from memory',
-    note: 'the tolerance formulas were not seen in a source',
+  'MH31-p2115': {
+    title:
+      "Machinery's Handbook, 31st ed., p. 2115, British Association threads: sizes, allowance and tolerance formulas",
+    kind: 'read',
+    address: 'https://online.flippingbook.com/view/954046886/758',
+  },
+  'BS93-B': {
+    title: 'BS 93:2008, annex B, bases of allowances and tolerances for BA threads',
+    kind: 'read',
+    address:
+      'https://jiaotongmap.com/bs-93-2008-pdf-free-download-british-association-b-a-screw-threads-requirements.html',
+  },
+  'MH27-p1857': {
+    title:
+      "Machinery's Handbook, 27th ed., p. 1857, Whitworth threads: the tabled diameters are the greatest of bolts and least of nuts",
+    kind: 'read',
+    address: 'https://www.yumpu.com/en/document/view/11356742/threads-and-threading-sportpilotinfo/137',
+  },
+  'THEGAUGE-BS84': {
+    title: 'BSW and BSF thread gauges, classes and plating allowance of BS 84',
+    kind: 'read',
+    address: 'http://www.thegauge.co.uk/technical-specifications/bsw-and-bsf-thread-gauges/',
+  },
+  'EE-BS1157': {
+    title: 'Whitworth thread chart: tapping drills of BS 1157:1975 give 77 to 87 % of full thread',
+    kind: 'read',
+    address: 'https://engineersedge.com/hardware/whitworth-screw-threads-chart.htm',
+  },
+  'MH31-T6': {
+    title:
+      "Machinery's Handbook, 31st ed., table 6, internal inch thread 19/64 UNS-2B worked out (headed 28, reckoned with 36 to the inch)",
+    kind: 'read',
+    address: 'https://online.flippingbook.com/view/954046886/636-637',
   },
   BS811: { title: 'BS 811, cycle threads, root radius', kind: 'from memory' },
   EMGS: { title: 'Table of BA threads', kind: 'read', address: 'https://studylib.net/doc/18906762' },

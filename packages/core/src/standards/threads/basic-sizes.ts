@@ -46,7 +46,17 @@ export function threadOf(basis: ThreadBasis): Thread {
   };
 }
 
-/** `1/4`, `1 1/8`, `#10`, `.5`, `1.370` in inches; undefined when it is none of these. */
+/**
+ * A size as it is called, in inches: a fraction, a decimal or a gauge number.
+ *
+ *     gauge number n: 0.060 + 0.013 n
+ *
+ * @param size  `1/4`, `1 1/8`, `.5`, `1.370` or `#10`
+ * @returns the size in inches, undefined when it is none of these [in]
+ * @source MEDH-p301
+ * @valid plain and mixed fractions, decimals, gauge numbers
+ * @example inchSize('#10') → 0.19
+ */
 export function inchSize(size: string): number | undefined {
   const gauge = /^#(\d+)$/.exec(size);
   if (gauge) return Number((0.06 + 0.013 * Number(gauge[1])).toFixed(4));

@@ -88,7 +88,6 @@ export function inchDesignation(written: string, size: string, tpi: number, pitc
 function inchThreads(): Thread[] {
   return inchSeries.flatMap((series) =>
     series.sizes.map(([size, tpi]) => {
-      const remembered = rememberedSizes.has(`${size} ${series.written}`);
       return threadOf({
         designation: inchDesignation(series.written, size, tpi, series.pitchWritten),
         family: series.family,
@@ -99,10 +98,16 @@ function inchThreads(): Thread[] {
         pitch: mmPerInch / tpi,
         threadsPerInch: tpi,
         status: 'standard',
-        sources: remembered ? ['BS84'] : series.sources,
+        sources: sizeSources(series, size, tpi),
       });
     }),
   );
+}
+
+/** Sizes that were not read in print name the standard they are remembered from. */
+function sizeSources(series: InchSeries, size: string, tpi: number): readonly SourceKey[] {
+  if (rememberedSizes.has(`${size} ${series.written}`)) return ['BS84'];
+  return series.series === 'UNC' && tpi <= 5 ? ['ASME-B1.1'] : series.sources;
 }
 
 function metricThreads(): Thread[] {
@@ -142,7 +147,7 @@ function baThreads(): Thread[] {
       pitch,
       status: 'standard',
       published: { pitchDiameter, minorDiameter },
-      sources: number <= 4 || number === 12 ? ['EMGS', 'BS93'] : ['BS93'],
+      sources: number <= 4 || number === 12 ? ['MH31-p2115', 'EMGS'] : ['MH31-p2115'],
     }),
   );
 }

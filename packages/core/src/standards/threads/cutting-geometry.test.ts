@@ -11,11 +11,11 @@ import {
   formTip,
   infeedDepth,
   infeedSteps,
-  preTurnedDiameter,
-  tensileStressArea,
   tipTruncation,
 } from './cutting-geometry.ts';
 import { threadLimits } from './limits.ts';
+import { preTurnedDiameter } from './pre-turned.ts';
+import { tensileStressArea } from './stress-area.ts';
 import { parseThread } from './thread.ts';
 
 test('infeeds by both rules are those worked out beside the makers’ tables, to a hundredth [SUMI-p404, SANDVIK-OM114]', ({

@@ -5,11 +5,6 @@ import type { Mm, Radian } from '../../units/quantities.ts';
 import { forms } from './forms.ts';
 import type { Side, Thread } from './record.ts';
 
-export { type ClearanceFit, clearanceHole, holeForEngagement, tappingDrill } from './holes.ts';
-export { preTurnedDiameter } from './pre-turned.ts';
-export { reliefGroove } from './relief.ts';
-export { tensileStressArea } from './stress-area.ts';
-
 /** The end of the tool between its two flanks. */
 export type ToolTip =
   | { readonly kind: 'sharp' }
@@ -47,6 +42,7 @@ export function tipTruncation(tip: ToolTip, flankAngle: Radian): Mm {
  * @source MTECH-BSW
  * @source EN-ACAD-BA
  * @valid the forms held here; the nut of a flat form gets the flat of its major diameter (P/8 on ISO metric)
+ * @example formTip(parseThread('M10x1'), 'internal') → { kind: 'flat', width: 0.125 }
  */
 export function formTip(thread: Thread, side: Side): ToolTip {
   const form = forms[thread.form];
@@ -139,7 +135,7 @@ export function depthOfCut(thread: Thread, side: Side): Mm {
  * @throws DomainError when the depth is negative
  * @source geometry
  * @valid symmetrical tools of the thread's angle, all starts cut
- * @example crestWidthAtDepth(parseThread('M10'), 0.92) → 0.1876
+ * @example crestWidthAtDepth(parseThread('M10'), 0.92) → 0.1877
  */
 export function crestWidthAtDepth(thread: Thread, depth: Mm, tip: ToolTip = formTip(thread, 'external')): Mm {
   if (depth < 0) throw new DomainError('depth', depth, '0 mm or more');

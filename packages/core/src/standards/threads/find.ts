@@ -141,6 +141,7 @@ const furthest = 4.5;
  * @source ASME-B1.1
  * @source BS84
  * @valid the listed threads and known specials; wear up to a quarter of the pitch on diameter
+ * @example findThread({ side: 'external', crestDiameter: { value: 9.9, uncertainty: 0.02 }, pitch: { value: 1, uncertainty: 0.01 } })[0].thread.size → '10'
  */
 export function findThread(readings: ThreadReadings, most = 8): ThreadMatch[] {
   for (const [name, reading] of Object.entries({

@@ -36,6 +36,7 @@ export interface TappingDrill {
  * @source ISO2306
  * @source ASME-B1.1
  * @source OLDENGINE-W
+ * @source EE-BS1157
  * @source common-practice
  * @valid parallel threads
  * @example tappingDrill(parseThread('M8')).diameter → 6.8
@@ -118,7 +119,7 @@ function byEngagement(thread: Thread): Chosen {
   const greatest = nutMinor(thread)?.max ?? Number.POSITIVE_INFINITY;
   const step = drillStep(wanted);
   const diameter = nearest > greatest ? Number((Math.floor(greatest / step) * step).toFixed(3)) : nearest;
-  return { diameter, sources: ['common-practice'] };
+  return { diameter, sources: thread.form === 'Whitworth' ? ['EE-BS1157', 'common-practice'] : ['common-practice'] };
 }
 
 function drillStep(diameter: Mm): Mm {

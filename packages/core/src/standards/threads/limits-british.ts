@@ -1,4 +1,4 @@
-/** Limits of Whitworth, Fine, Brass and BA threads. All tolerances here are from memory, and the sources say so. */
+/** Limits of Whitworth, Fine and Brass threads (from memory, and the sources say so) and of BA threads (read). */
 import { DomainError } from '../../errors.ts';
 import { type Mm, mmPerInch } from '../../units/quantities.ts';
 import { band, type ThreadLimits } from './limits-type.ts';
@@ -25,7 +25,17 @@ export function whitworthTolerance(diameter: Mm, pitch: Mm, engagement: Mm): Mm 
 const boltFactor: Readonly<Record<string, number>> = { close: 2 / 3, medium: 1, free: 3 / 2 };
 const nutFactor: Readonly<Record<string, number>> = { medium: 1, normal: 3 / 2 };
 
-/** BS 84: bolts close, medium and free; nuts medium and normal. Any allowance of the standard is not held. */
+/** Bolts of the medium and free class have an allowance for plating up to this size; its figures are not held. */
+const largestPlated: Mm = 19.05;
+
+function whitworthRemark(thread: Thread, side: Side, own: string): string {
+  const plated = side === 'external' && own !== 'close' && thread.majorDiameter <= largestPlated + 1e-9;
+  return plated
+    ? 'Tolerances of BS 84 from memory. The standard allows for plating on bolts of this class up to 3/4 in; that allowance is not held, so the greatest sizes here are the basic ones'
+    : 'Tolerances of BS 84 from memory';
+}
+
+/** BS 84: bolts close, medium and free; nuts medium and normal. */
 export function whitworthLimits(thread: Thread, side: Side, asked: string | undefined): ThreadLimits {
   const factors = side === 'external' ? boltFactor : nutFactor;
   const own =
@@ -39,8 +49,8 @@ export function whitworthLimits(thread: Thread, side: Side, asked: string | unde
     side,
     toleranceClass: own,
     allowance: 0,
-    remark: 'BS 84 from memory; any allowance of the standard is not held',
-    sources: ['BS84'],
+    remark: whitworthRemark(thread, side, own),
+    sources: ['BS84', 'MH27-p1857', 'THEGAUGE-BS84'],
   } as const;
   if (side === 'external') {
     return {
@@ -74,7 +84,7 @@ export function baLimits(thread: Thread, side: Side, asked: string | undefined):
   if (own === 'close' && number > 10)
     throw new DomainError('toleranceClass', own, `normal: the close class ends at 10 BA`);
   const { majorDiameter: major, pitchDiameter: pitch, minorDiameter: minor, pitch: p } = thread;
-  const common = { side, toleranceClass: own, remark: 'BS 93 from memory', sources: ['BS93'] } as const;
+  const common = { side, toleranceClass: own, sources: ['MH31-p2115', 'BS93-B'] } as const;
   if (side === 'internal') {
     const pitchMax = pitch + 0.12 * p + 0.03;
     return {

@@ -1,6 +1,6 @@
 /** Limits of ISO metric threads, ISO 965-1. */
 import { DomainError } from '../../errors.ts';
-import { band, clean, type ThreadLimits } from './limits-type.ts';
+import { band, type ThreadLimits } from './limits-type.ts';
 import { metricDeviation, metricTolerance } from './metric-tolerance.ts';
 import type { Side, Thread } from './record.ts';
 
@@ -52,7 +52,7 @@ function boltLimits(thread: Thread, cls: MetricClass): ThreadLimits {
     major: band(d + es, d + es - metricTolerance('Td', cls.crestGrade, d, p)),
     pitch: band(pitchMax, pitchMin),
     minor: band(thread.rootDiameterExternal + es, pitchMin - 0.616025 * p),
-    minorFlatMax: clean(pitchMax - 0.433013 * p),
+    minorFlatMax: Number((pitchMax - 0.433013 * p).toFixed(5)),
     allowance: -es,
     notSet: [],
     sources: ['ISO965-1-T1', 'MH31-p2025', 'MH27-p1794', 'FABORY-T002'],

@@ -27,11 +27,7 @@ export interface ThreadLimits {
   readonly sources: readonly SourceKey[];
 }
 
-/** To a tenth of a micrometre, which takes the binary dust off a sum. */
-export function clean(value: Mm): Mm {
-  return Number(value.toFixed(5));
-}
-
+/** A band to a hundredth of a micrometre, which takes the binary dust off a sum. */
 export function band(max: Mm, min: Mm): Band {
-  return { max: clean(max), min: clean(min) };
+  return { max: Number(max.toFixed(5)), min: Number(min.toFixed(5)) };
 }

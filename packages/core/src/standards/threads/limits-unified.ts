@@ -1,7 +1,7 @@
 /** Limits of Unified threads, ASME B1.1. The formulas are in inches, and so is their rounding. */
 import { DomainError } from '../../errors.ts';
 import { mmPerInch } from '../../units/quantities.ts';
-import { band, clean, type ThreadLimits } from './limits-type.ts';
+import { band, type ThreadLimits } from './limits-type.ts';
 import type { Side, Thread } from './record.ts';
 
 const factor: Readonly<Record<string, number>> = { '1A': 1.5, '2A': 1, '3A': 0.75, '1B': 1.95, '2B': 1.3, '3B': 0.975 };
@@ -36,6 +36,7 @@ export function pitchTolerance2A(diameter: number, pitch: number, engagement: nu
  * @param toleranceClass  1B, 2B or 3B
  * @returns the tolerance in inches [-]
  * @source ASME-B1.1
+ * @source MH31-T6
  * @valid Unified inch threads
  * @example minorTolerance(0.5, 1 / 20, '2B') → 0.0115
  */
@@ -82,7 +83,7 @@ function boltLimits(thread: Thread, cls: string, d: number, p: number, t2a: numb
     major: inches(majorMax, majorMax - round((cls === '1A' ? 0.09 : 0.06) * p ** (2 / 3), 4)),
     pitch: inches(d2 - es, pitchMin),
     minor: inches(d - es - 1.19078 * p, pitchMin - 0.616025 * p),
-    minorFlatMax: clean((d2 - es - 0.433013 * p) * mmPerInch),
+    minorFlatMax: Number(((d2 - es - 0.433013 * p) * mmPerInch).toFixed(5)),
     allowance: es * mmPerInch,
     notSet: ['minor.min'],
     sources: ['ASME-B1.1', 'MH27-p1755'],

@@ -4,6 +4,7 @@ import { countOutside, referenceRows } from '../../../test/reference.ts';
 import { mmPerInch } from '../../units/quantities.ts';
 import { standardThreads } from './catalogue.ts';
 import { threadLimits } from './limits.ts';
+import { minorTolerance } from './limits-unified.ts';
 import { metricDeviation, metricTolerance, type ToleranceOf } from './metric-tolerance.ts';
 import { parseThread } from './thread.ts';
 
@@ -111,6 +112,51 @@ test('G limits are the ISO 228-1 tolerances, R limits the travel of the gauge pl
     expect(r.remark).toContain(`${Number(row.BSPT_useful_thread_at_basic_gauge_length_mm)} mm of useful thread`);
     countOutside(task, 3);
   }
+});
+
+test('BA tolerances and the allowance are the published ones [MH31-p2115, BS93-B]', ({ task }) => {
+  for (const row of referenceRows('threads', 'ba-tolerances-read')) {
+    for (let n = Number(row.number_from); n <= Number(row.number_to); n++) {
+      const t = parseThread(`${n} BA`);
+      const bolt = row.part === 'bolt';
+      const l = threadLimits(t, bolt ? 'external' : 'internal', row.class);
+      expect(l.allowance).toBeCloseTo(Number(row.allowance_mm), 6);
+      expect(l.pitch.max - l.pitch.min).toBeCloseTo(
+        Number(row.effective_per_pitch) * t.pitch + Number(row.effective_plus_mm),
+        4,
+      );
+      expect(l.minor.max - l.minor.min).toBeCloseTo(
+        Number(row.minor_per_pitch) * t.pitch + Number(row.minor_plus_mm),
+        4,
+      );
+      if (bolt) expect(l.major.max - l.major.min).toBeCloseTo(Number(row.major_per_pitch) * t.pitch, 4);
+      expect(bolt ? l.pitch.max : l.pitch.min).toBeCloseTo(t.pitchDiameter - (bolt ? Number(row.allowance_mm) : 0), 6);
+    }
+    countOutside(task, row.part === 'bolt' ? 6 : 5);
+  }
+  expect(() => threadLimits(parseThread('12 BA'), 'external', 'close')).toThrow('ends at 10 BA');
+});
+
+test('an internal thread of a size in no list comes out as a handbook works it, whose heading says 28 where it reckons with 36 to the inch [MH31-T6]', ({
+  task,
+}) => {
+  for (const row of referenceRows('threads', 'unified-worked-read')) {
+    const nut = threadLimits(parseThread(row.designation ?? ''), 'internal', row.class);
+    expect(nut.minor.min / mmPerInch).toBeCloseTo(Number(row.minor_min_in), 6);
+    expect(nut.minor.max / mmPerInch).toBeCloseTo(Number(row.minor_max_in), 6);
+    expect(nut.pitch.min / mmPerInch).toBeCloseTo(Number(row.pitch_min_in), 6);
+    expect(minorTolerance(0.2969, 1 / 36, '2B')).toBeCloseTo(Number(row.minor_tolerance_in), 4);
+    countOutside(task, 4);
+  }
+});
+
+test('Whitworth limits name what is remembered and what is not held [BS84, THEGAUGE-BS84]', () => {
+  const half = threadLimits(parseThread('1/2 BSW'), 'external', 'medium');
+  expect(half.remark).toContain('plating');
+  expect(threadLimits(parseThread('1 BSW'), 'external', 'medium').remark).not.toContain('plating');
+  expect(threadLimits(parseThread('1/2 BSW'), 'external', 'close').remark).not.toContain('plating');
+  // By hand: 0.002 ∛0.5 + 0.003 √0.5 + 0.005 √(1/12) = 0.001587 + 0.002121 + 0.001443 = 0.005152 in.
+  expect((half.pitch.max - half.pitch.min) / mmPerInch).toBeCloseTo(0.005152, 5);
 });
 
 const classesBySide: Record<string, Record<'external' | 'internal', string[]>> = {

@@ -21,7 +21,7 @@ export type { Band, ThreadLimits } from './limits-type.ts';
  * @source ISO965-1-T1
  * @source ASME-B1.1
  * @source BS84
- * @source BS93
+ * @source MH31-p2115
  * @source ISO228-1
  * @valid single-start threads of the families with published tolerances; not Cycle threads, not NPT
  * @example threadLimits(parseThread('M10'), 'external').pitch.min → 8.862
@@ -58,7 +58,15 @@ function noTolerances(thread: Thread, why: string): DomainError {
   return new DomainError('thread', thread.designation, `a thread with tolerances in the tables: ${why}`);
 }
 
-/** Where in a band to aim: its middle. */
+/**
+ * Where in a band to aim: its middle.
+ *
+ * @param band  greatest and least size [mm]
+ * @returns the middle [mm]
+ * @source common-practice
+ * @valid any band
+ * @example middle({ max: 9.968, min: 9.732 }) → 9.85
+ */
 export function middle(band: Band): Mm {
   return (band.max + band.min) / 2;
 }

@@ -48,7 +48,7 @@ export function bestWire(pitch: Mm, flankAngle: Radian): Mm {
  * @returns diameters of the least and greatest wire [mm]
  * @source geometry
  * @valid small lead angles
- * @example wireRange(1, Math.PI / 3, 0.10825).max → 1.0103
+ * @example wireRange(1, Math.PI / 3, 0.10825).max → 1.0104
  */
 export function wireRange(pitch: Mm, flankAngle: Radian, crestTruncation: Mm): { min: Mm; max: Mm } {
   const half = flankAngle / 2;
@@ -180,7 +180,7 @@ function check(groove: WireGroove, wire: Mm): void {
  * @throws DomainError when the wire cannot rest on the flanks, or the lead angle is above 15°
  * @source geometry
  * @valid straight flanks in the axial section, flat anvils, no pressing-in of the wires
- * @example readingOverWires({ pitchDiameter: 9.026, pitch: 1.5, flankAngle: Math.PI / 3, starts: 1 }, 0.866) → 10.3268
+ * @example readingOverWires({ pitchDiameter: 9.026, pitch: 1.5, flankAngle: Math.PI / 3, starts: 1 }, 0.866) → 10.3267
  */
 export function readingOverWires(groove: WireGroove, wire: Mm): Mm {
   check(groove, wire);
@@ -201,7 +201,7 @@ export function readingOverWires(groove: WireGroove, wire: Mm): Mm {
  * @throws DomainError when the reading is too small for a thread of this pitch
  * @source geometry
  * @valid as {@link readingOverWires}
- * @example pitchDiameterFromWires(10.3268, { pitch: 1.5, flankAngle: Math.PI / 3, starts: 1 }, 0.866) → 9.026
+ * @example pitchDiameterFromWires(10.3267, { pitch: 1.5, flankAngle: Math.PI / 3, starts: 1 }, 0.866) → 9.026
  */
 export function pitchDiameterFromWires(reading: Mm, thread: Omit<WireGroove, 'pitchDiameter'>, wire: Mm): Mm {
   const plain = reading - plainReading({ ...thread, pitchDiameter: 0 }, wire);
@@ -263,7 +263,7 @@ export function wireSensitivity(thread: Omit<WireGroove, 'pitchDiameter'>, wire:
  * @returns pitch diameter [mm]
  * @source TC-sheet
  * @valid 60° threads with a taper of 1 in 16 on diameter (NPT)
- * @example taperPitchDiameter(10, 0.54, 0.94074) → 9.1994
+ * @example taperPitchDiameter(10, 0.54, 0.94074) → 9.1993
  */
 export function taperPitchDiameter(reading: Mm, wire: Mm, pitch: Mm): Mm {
   return 1.00049 * reading - (3.00049 * wire - 0.86603 * pitch);

@@ -49,7 +49,7 @@ export interface InchSpecial {
 /** An inch pair outside the lists, worked out on its form. */
 export function specialInch(text: string, inches: number, tpi: number, how: InchSpecial): Thread {
   const size = inchName(inches);
-  const majorDiameter = Number((inches * mmPerInch).toFixed(6));
+  const majorDiameter = Number(((how.family === 'unified' ? tenThousandths(inches) : inches) * mmPerInch).toFixed(6));
   checkPair(text, majorDiameter, mmPerInch / tpi, nearestInch(majorDiameter, how.family));
   const known = how.family === 'unified' ? knownInchSpecials.find(([s, n]) => s === size && n === tpi) : undefined;
   return threadOf({
@@ -65,6 +65,14 @@ export function specialInch(text: string, inches: number, tpi: number, how: Inch
     ...(known ? { remark: known[2].says } : {}),
     sources: known ? [...how.sources, known[2].source] : how.sources,
   });
+}
+
+/** ASME B1.1 rounds a basic diameter to four places before it reckons, a half to the even: 19/64 is 0.2969, 9/32 is 0.2812. */
+function tenThousandths(inches: number): number {
+  const places = inches * 10_000;
+  const down = Math.floor(places + 1e-7);
+  const half = Math.abs(places - down - 0.5) < 1e-7;
+  return (half ? down + (down % 2) : Math.round(places)) / 10_000;
 }
 
 function checkPair(text: string, diameter: Mm, pitch: Mm, nearest: readonly string[]): void {

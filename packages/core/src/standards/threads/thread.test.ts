@@ -4,6 +4,7 @@ import { countOutside, referenceRows } from '../../../test/reference.ts';
 import { InputError } from '../../errors.ts';
 import { degrees, mmPerInch } from '../../units/quantities.ts';
 import { standardThreads } from './catalogue.ts';
+import { forms } from './forms.ts';
 import { parseThread, printThread } from './thread.ts';
 
 test.each([
@@ -200,6 +201,18 @@ test('BA diameters and pitches are the published ones and follow 0.9^n and 6 p^1
     expect(Math.abs(t.majorDiameter - 6 * 0.9 ** (1.2 * number))).toBeLessThan(0.052);
     expect(t.depthExternal).toBeCloseTo(Number(row.depth_mm), 3);
     countOutside(task, 5);
+  }
+});
+
+test('BA sizes are those of a handbook, its depths and radii rounded [MH31-p2115]', ({ task }) => {
+  for (const row of referenceRows('threads', 'ba-read')) {
+    const t = parseThread(`${row.number} BA`);
+    expect([t.pitch, t.majorDiameter, t.pitchDiameter, t.minorDiameter]).toEqual(
+      [row.pitch_mm, row.major_mm, row.effective_mm, row.minor_mm].map(Number),
+    );
+    expect(Math.abs(t.depthExternal - Number(row.depth_mm)), t.designation).toBeLessThan(0.0026);
+    expect(Math.abs((forms.BA.rootRadius ?? 0) * t.pitch - Number(row.radius_mm))).toBeLessThan(0.00011);
+    countOutside(task, 6);
   }
 });
 

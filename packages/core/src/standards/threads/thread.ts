@@ -9,7 +9,7 @@ import { readBa, readMetric, readPipe } from './read-sizes.ts';
 import type { Thread } from './record.ts';
 import { refuse } from './special.ts';
 
-export type { Hand, Side, Thread, ThreadFamily } from './record.ts';
+export type { Thread } from './record.ts';
 
 const noData =
   /^(tr|acme|buttress|s\d|rd|mj|nptf|npsm|npsf|anpt|unj|pg|thury|ww?[- ]?gas)\b|\b(acme|nptf|npsm|npsf|unj[cfs]?|tpn|trapez\w*|buttress|thury)\b/i;
@@ -49,6 +49,7 @@ export function parseThread(text: string): Thread {
  * @param thread  the thread
  * @returns the designation, which {@link parseThread} reads back as the same thread
  * @source ISO261
+ * @valid any thread made by {@link parseThread}
  * @example printThread(parseThread('g1/4a')) → 'G 1/4 A'
  */
 export function printThread(thread: Thread): string {

@@ -15,7 +15,7 @@ export interface ThreadDial {
  *
  * @param tpi  threads an inch to be cut [-]
  * @param dial  divisions and travel of a turn; by default 8 divisions and 1 in
- * @returns the lines, counted from 1; all of them when any will do
+ * @returns the lines, counted from 1; all of them when any will do [-]
  * @throws DomainError when the dial or the threads an inch make no sense
  * @source LMS-p28
  * @source geometry

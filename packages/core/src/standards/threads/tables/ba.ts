@@ -1,4 +1,4 @@
-/** British Association sizes. Pitch and major of 0 to 4 and 12 BA read in [EMGS], the rest from memory of [BS93]. */
+/** British Association sizes. Read in [MH31-p2115]; pitch and major of 0 to 4 and 12 BA also in [EMGS]. */
 
 /** Number, pitch, major, effective and minor diameter [mm]. */
 export type BaSize = readonly [number: number, pitch: number, major: number, effective: number, minor: number];
