@@ -5,6 +5,7 @@ import type { Because, Finding, Level } from '../finding.ts';
 import { source } from '../sources/register.ts';
 import { knownElastomer, knownMedium, rateElastomer } from '../standards/seals/elastomer.ts';
 import type { Rating } from '../standards/seals/elastomer-table.ts';
+import { brakeCaution } from '../standards/seals/square-ring.ts';
 import type { GlandFigures } from './gland-figures.ts';
 import type { GlandInput } from './gland-input.ts';
 import { gapUnpublished, type HeldLimit } from './gland-limits.ts';
@@ -82,6 +83,9 @@ export function glandFindings(input: GlandInput, figures: GlandFigures, limits: 
         ['choose the ring by measuring it'],
       ),
     );
+  }
+  if (input.medium !== undefined && knownMedium(input.medium)?.includes('brake')) {
+    findings.push(finding('brake', 'caution', brakeCaution, [], ['have the work checked and the brake tested']));
   }
   return [...findings, ...mediumFindings(input, finding)];
 }

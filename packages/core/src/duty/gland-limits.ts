@@ -3,7 +3,7 @@
  */
 import type { Level } from '../finding.ts';
 import type { SourceKey } from '../sources/register.ts';
-import { elastomerTemperatures, knownElastomer } from '../standards/seals/elastomer.ts';
+import { elastomerTemperatures, knownElastomer, knownMedium } from '../standards/seals/elastomer.ts';
 import { extrusionLimit } from '../standards/seals/extrusion-gap.ts';
 import { squeeze } from '../standards/seals/groove-formulas.ts';
 import { glandRowsFor, recommendGland } from '../standards/seals/recommend-gland.ts';
@@ -58,7 +58,11 @@ const hardSqueeze = 'the ring is hard to fit, drags, and takes a set';
 const deeper = 'turn the groove deeper';
 const shallower = 'turn the groove less deep, or take a ring of larger section';
 
-function squeezeRules({ motion, ring }: GlandInput, figures: GlandFigures, { slackSqueeze }: GlandFigures): Rule[] {
+function squeezeRules(
+  { motion, ring, elastomer, medium }: GlandInput,
+  figures: GlandFigures,
+  { slackSqueeze }: GlandFigures,
+): Rule[] {
   const shared = { unit: '%', under: looseSqueeze, over: hardSqueeze, remedies: [shallower, deeper] } as const;
   const nominal = { ...shared, what: 'nominal squeeze', value: figures.squeeze.nominal };
   const most = {
@@ -82,7 +86,7 @@ function squeezeRules({ motion, ring }: GlandInput, figures: GlandFigures, { sla
     remedies: [shallower, 'reduce the clearance between the parts', 'hold the groove and bore to closer limits'],
   };
   if (motion === 'static') {
-    return [
+    const rules: Rule[] = [
       {
         ...nominal,
         id: 'squeeze-nominal',
@@ -95,18 +99,36 @@ function squeezeRules({ motion, ring }: GlandInput, figures: GlandFigures, { sla
       { ...most, most: 30, source: 'kutz-v3-290', standing: 'read', level: 'caution' },
       thin,
     ];
+    if (elastomer !== undefined && knownElastomer(elastomer) === 'FFKM') {
+      rules.push({
+        ...nominal,
+        id: 'squeeze-ffkm',
+        most: 15,
+        source: 'scribd-ring09',
+        standing: 'read',
+        level: 'caution',
+      });
+    }
+    return rules;
   }
   const small = ring.section < 3.5;
+  const air = medium !== undefined && knownMedium(medium) === 'compressed air';
   return [
-    {
-      ...nominal,
-      id: 'squeeze-nominal',
-      least: 10,
-      most: 20,
-      source: 'seals-marco',
-      standing: 'read',
-      level: 'caution',
-    },
+    air
+      ? {
+          ...nominal,
+          id: 'squeeze-nominal',
+          ...{ least: 6, most: 15, source: 'seals-mem-common', standing: 'from memory', level: 'note' },
+        }
+      : {
+          ...nominal,
+          id: 'squeeze-nominal',
+          least: 10,
+          most: 20,
+          source: 'seals-marco',
+          standing: 'read',
+          level: 'caution',
+        },
     { ...nominal, id: 'squeeze-band', least: 12, most: 18, source: 'allorings', standing: 'read', level: 'note' },
     {
       ...most,
@@ -116,6 +138,19 @@ function squeezeRules({ motion, ring }: GlandInput, figures: GlandFigures, { sla
       level: figures.squeeze.max > 25 ? 'caution' : 'note',
     },
     thin,
+    {
+      id: 'section-moving',
+      what: 'cross-section of a ring that slides',
+      value: ring.section,
+      unit: 'mm',
+      least: 3.53,
+      source: 'usseal',
+      standing: 'read',
+      level: 'note',
+      under: 'this maker’s clearances for moving seals begin there; a thin ring rolls and spirals sooner',
+      over: '',
+      remedies: ['take a thicker ring where the part has room for it'],
+    },
   ];
 }
 

@@ -32,7 +32,7 @@ describe('extrusion gaps [reference seals/extrusion-gap]', () => {
     }
   });
 
-  test('the gaps printed in inches for pressures in psi are whole thousandths and round thousands', ({ task }) => {
+  test('the gaps printed in inches for pressures in psi are whole thousandths and round thousands', () => {
     for (const row of rows.filter((r) => r.source === 'sealanddesign')) {
       const inch = extrusionLimit(n(row, 'hardness_shore_A'), n(row, 'pressure_upto_MPa'), 8).tables.find(
         (t) => t.source === 'sealanddesign',
@@ -41,7 +41,6 @@ describe('extrusion gaps [reference seals/extrusion-gap]', () => {
       expect(Math.abs(thousandths - Math.round(thousandths))).toBeLessThan(0.02);
       const psi = n(row, 'pressure_upto_MPa') / 0.00689476;
       expect(Math.abs(psi / 500 - Math.round(psi / 500))).toBeLessThan(0.01);
-      countOutside(task, 1);
     }
   });
 
@@ -89,14 +88,13 @@ describe('elastomers [reference seals/elastomers]', () => {
     }
   });
 
-  test('where two sources rate the same pair they differ by one grade at most', ({ task }) => {
+  test('where two sources rate the same pair they differ by one grade at most', () => {
     for (const row of rows.filter((r) => r.rating !== '')) {
       for (const other of rows.filter(
         (r) => r.rating !== '' && r.material === row.material && r.medium === row.medium && r.source !== row.source,
       )) {
         const grades = Math.abs((row.rating ?? '').charCodeAt(0) - (other.rating ?? '').charCodeAt(0));
         expect(grades, `${row.material} ${row.medium}`).toBeLessThanOrEqual(1);
-        countOutside(task, 1);
       }
     }
   });
@@ -147,8 +145,8 @@ describe('geometry of the groove', () => {
       const loss = 100 * (1 - sectionAfterStretch(40, 3, 40 * (1 + x / 100)) / 3);
       expect(loss / x).toBeGreaterThan(0.42);
       expect(loss / x).toBeLessThan(0.5);
-      countOutside(task, 1);
     }
+    countOutside(task, 1);
   });
 
   test('the maker takes 1.5 to 2 times that off up to 4 %, and his two branches meet within 0.2 %', () => {

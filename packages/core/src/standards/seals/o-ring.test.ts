@@ -67,13 +67,12 @@ describe('metric rings [reference seals/oring-sizes-iso3601]', () => {
     }
   });
 
-  test('the class B tolerance of the section is that of its band', ({ task }) => {
+  test('the class B tolerance of the section is that of its band', () => {
     for (const row of metric.filter((r) => r.system === 'ISO3601-1-B-metric')) {
       const [from = 0, to = 0] = (row.cs_mm ?? '').split('-').map(Number);
       for (const section of [Math.max(from, 0.01), (from + to) / 2, to]) {
         expect(classBSectionTolerance(section), row.designation).toBe(Number(row.cs_tol_mm));
       }
-      if (row.source === 'rtdygert') countOutside(task, 1);
     }
   });
 

@@ -59,6 +59,7 @@ export function recommendGland(ring: ORing, kind: GlandKind, motion: Motion): Gl
   const least = squeeze(ring.section - ring.sectionTolerance, chosen.depth.max);
   const most = squeeze(ring.section + ring.sectionTolerance, chosen.depth.min);
   const notes = chosen.note === undefined ? [] : [chosen.note];
+  notes.push('groove walls square, at most 5° open [mem-parker-4-2, from memory]');
   if (motion === 'moving' && ring.section < 3.5) {
     notes.push(
       'one maker gives clearances for moving seals only from 3.53 mm section up: a thin ring rolls and spirals sooner',

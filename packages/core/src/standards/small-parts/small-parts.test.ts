@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { countOutside, type Row, referenceRows } from '../../../test/reference.ts';
-import { type CentreForm, centreForWork, centreHole, inchCentreDrills } from './centre-hole.ts';
+import { centreForWork, centreHole, inchCentreDrills } from './centre-hole.ts';
 import { generalChamfer, greaseNipples } from './edges.ts';
 import { type KeySeries, key } from './key.ts';
-import { type KnurlForm, knurl, knurlBlank } from './knurl.ts';
+import { knurl, knurlBlank } from './knurl.ts';
 import { clevisPin, type DowelKind, dowel, pinShearLoad, splitPin } from './pins.ts';
 import { weakest } from './standing.ts';
 
@@ -85,14 +85,13 @@ describe('split pins and clevis pins [reference parts/split-pins, clevis-pins]',
     expect(() => splitPin(90, 'bolt')).toThrow('at most 80 mm');
   });
 
-  test('the hole that the clevis table gives is the one that the split-pin ranges give: two tables', ({ task }) => {
+  test('the hole that the clevis table gives is the one that the split-pin ranges give: two tables', () => {
     for (const row of referenceRows('parts', 'clevis-pins')) {
       const pin = clevisPin(n(row, 'dia_mm'));
       expect(pin.splitPinHole).toBe(n(row, 'split_pin_hole_mm'));
       expect(pin.holeToEnd).toBe(n(row, 'hole_to_end_min_mm'));
       expect(splitPin(pin.nominal, 'clevis pin').nominal, row.dia_mm).toBe(pin.splitPinHole);
       expect(pin.min).toBeLessThan(pin.max);
-      countOutside(task, 1);
     }
     expect(() => clevisPin(7)).toThrow('6 or 8');
   });
@@ -119,18 +118,16 @@ describe('keys [reference parts/keys]', () => {
     }
   });
 
-  test('the two depths leave 0.1 to 0.4 mm over every key', ({ task }) => {
+  test('the two depths leave 0.1 to 0.4 mm over every key', () => {
     for (const row of rows) {
       const { topClearance } = key(n(row, 'shaft_to_mm'), seriesOf(row));
       expect(topClearance).toBeGreaterThanOrEqual(0.1);
       expect(topClearance).toBeLessThanOrEqual(0.4);
-      if (row.status === 'read') countOutside(task, 1);
     }
   });
 
-  test('a 6 mm shaft takes 2 × 2, as the read table has it', ({ task }) => {
+  test('a 6 mm shaft takes 2 × 2, as the read table has it', () => {
     expect(key(6)).toMatchObject({ width: 2, height: 2 });
-    countOutside(task, 1);
     expect(() => key(5.9)).toThrow('over 6 to 95 mm');
   });
 
@@ -141,12 +138,13 @@ describe('keys [reference parts/keys]', () => {
 });
 
 describe('knurls [reference parts/knurls]', () => {
-  test('every row is its factor times its pitch', ({ task }) => {
+  const forms = ['RAA', 'RBL', 'RBR', 'RGE', 'RGV', 'RKE', 'RKV'] as const;
+
+  test('every row is its factor times its pitch', () => {
     for (const row of referenceRows('parts', 'knurls')) {
-      const [form] = (row.type ?? '').split(' ');
-      const { blank } = knurl(form as KnurlForm, 20, n(row, 'pitch_mm'));
+      const form = forms.find((name) => row.type?.startsWith(name)) ?? 'RAA';
+      const { blank } = knurl(form, 20, n(row, 'pitch_mm'));
       expect(20 - blank, row.type).toBeCloseTo(n(row, 'blank_smaller_by_mm'), 9);
-      if (row.status === 'read') countOutside(task, 1);
     }
   });
 
@@ -162,13 +160,16 @@ describe('knurls [reference parts/knurls]', () => {
   });
 });
 
-describe('centre holes [reference parts/centre-drills, centre-drill-choice]', () => {
-  const rows = referenceRows('parts', 'centre-drills');
+describe('centre holes [reference cutting/centre-drills, centre-drill-choice]', () => {
+  const rows = referenceRows('cutting', 'centre-drills');
   const metric = rows.filter((row) => /^[ABR] /.test(row.form ?? ''));
 
   test('every drill is held', () => {
     for (const row of metric) {
-      const hole = centreHole((row.form ?? '').charAt(0) as CentreForm, n(row, 'pilot_d_mm'));
+      const hole = centreHole(
+        (['A', 'B', 'R'] as const).find((form) => row.form?.startsWith(form)) ?? 'A',
+        n(row, 'pilot_d_mm'),
+      );
       const label = `${row.form} ${row.pilot_d_mm}`;
       expect(hole.body, label).toBe(n(row, 'body_D_mm'));
       if (row.countersink_max_d_mm !== '') expect(hole.mouthMax, label).toBe(n(row, 'countersink_max_d_mm'));
@@ -192,7 +193,7 @@ describe('centre holes [reference parts/centre-drills, centre-drill-choice]', ()
     }
   });
 
-  test('inch bodies are whole sixteenths, but for numbers 2 to 5 at sixteenths or thirty-seconds', () => {
+  test('inch drills measure whole sixty-fourths of an inch', () => {
     for (const { body, pilot } of inchCentreDrills) {
       for (const size of [body, pilot]) {
         const parts = (size / 25.4) * 64;
@@ -202,7 +203,7 @@ describe('centre holes [reference parts/centre-drills, centre-drill-choice]', ()
   });
 
   test('the choice by work diameter is held, and names a drill that is made', () => {
-    for (const row of referenceRows('parts', 'centre-drill-choice')) {
+    for (const row of referenceRows('cutting', 'centre-drill-choice')) {
       for (const diameter of [n(row, 'work_d_over_mm') + 0.1, n(row, 'work_d_to_mm')]) {
         const { pilot, heavier } = centreForWork(diameter);
         expect(pilot).toBe(n(row, 'pilot_d_mm'));
