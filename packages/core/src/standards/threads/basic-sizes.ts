@@ -14,6 +14,7 @@ export interface ThreadBasis {
   readonly majorDiameter: Mm;
   readonly pitch: Mm;
   readonly threadsPerInch?: number;
+  readonly taper?: number;
   readonly status: 'standard' | 'special';
   readonly remark?: string;
   readonly sources: readonly SourceKey[];

@@ -172,7 +172,9 @@ function pipeThread(letter: 'G' | 'R', row: (typeof pipeSizes)[number]): Thread 
     status: 'standard',
     published: { pitchDiameter, minorDiameter },
     sources: letter === 'G' ? ['EH-G', 'MEDH-p301', 'ISO228-1'] : ['EH-G', 'MEDH-p301', 'ISO7-1'],
-    ...(letter === 'R' ? { remark: 'Taper 1 in 16 on diameter; sizes are those in the gauge plane' } : {}),
+    ...(letter === 'R'
+      ? { taper: 1 / 16, remark: 'Taper 1 in 16 on diameter; sizes are those in the gauge plane' }
+      : {}),
   });
 }
 
@@ -189,6 +191,7 @@ function nptThreads(): Thread[] {
       majorDiameter: Number((pitchDiameter + 0.8 * pitch).toFixed(4)),
       pitch,
       threadsPerInch: tpi,
+      taper: 1 / 16,
       status: 'standard',
       remark: 'Taper 1 in 16 on diameter; sizes are those at hand-tight engagement (E1)',
       published: { pitchDiameter, minorDiameter: Number((pitchDiameter - 0.8 * pitch).toFixed(4)) },

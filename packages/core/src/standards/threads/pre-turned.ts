@@ -2,6 +2,7 @@
 import { DomainError } from '../../errors.ts';
 import type { SourceKey } from '../../sources/register.ts';
 import type { Mm } from '../../units/quantities.ts';
+import { forms } from './forms.ts';
 import { middle, threadLimits } from './limits.ts';
 import type { Band } from './limits-type.ts';
 import type { Side, Thread } from './record.ts';
@@ -37,6 +38,10 @@ export function preTurnedDiameter(thread: Thread, side: Side = 'external', toler
     );
   }
   const limits = crestLimits(thread, side, toleranceClass);
+  const flat =
+    forms[thread.form].shape === 'rounded' && side === 'external'
+      ? '. A single point leaves the crest flat: round it with a chaser or a fine file'
+      : '';
   const blank =
     side === 'external'
       ? 'The tool and the die raise the crest a little'
@@ -44,7 +49,7 @@ export function preTurnedDiameter(thread: Thread, side: Side = 'external', toler
   return {
     diameter: middle(limits.band),
     limits: limits.band,
-    why: `${blank}, so the blank is ${side === 'external' ? 'turned' : 'bored'} to the middle of the crest's limits, not to their end${limits.note}`,
+    why: `${blank}, so the blank is ${side === 'external' ? 'turned' : 'bored'} to the middle of the crest's limits, not to their end${limits.note}${flat}`,
     sources: limits.sources,
   };
 }

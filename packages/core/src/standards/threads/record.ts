@@ -41,6 +41,8 @@ export interface Thread {
   readonly fundamentalHeight: Mm;
   /** Radial depth of the bolt's groove, crest to root. */
   readonly depthExternal: Mm;
+  /** Taper on diameter, 1/16, of taper pipe threads; absent on parallel ones. */
+  readonly taper?: number;
   readonly starts: number;
   readonly hand: Hand;
   readonly toleranceClass?: string;

@@ -74,6 +74,69 @@ test.each([
   }
 });
 
+test('whatever is typed gives a thread of sound sizes or a refusal that names the text, never another error', () => {
+  const piece = fc.constantFrom(
+    'M',
+    'x',
+    '1',
+    '/',
+    '4',
+    '0',
+    '.',
+    ',',
+    '-',
+    ' ',
+    'UNF',
+    'BSW',
+    'BA',
+    'G',
+    'R',
+    'NPT',
+    '6g',
+    'LH',
+    '#',
+    'No.',
+    '2A',
+    'Ph',
+    'P',
+    '½',
+    'in',
+    '×',
+    'Tr',
+    'e',
+    '-6H/6g',
+  );
+  let threads = 0;
+  fc.assert(
+    fc.property(fc.array(piece, { maxLength: 9 }), (pieces) => {
+      const typed = pieces.join('');
+      try {
+        const t = parseThread(typed);
+        threads++;
+        for (const size of [
+          t.majorDiameter,
+          t.pitch,
+          t.pitchDiameter,
+          t.minorDiameter,
+          t.rootDiameterExternal,
+          t.starts,
+        ]) {
+          expect(size).toBeGreaterThan(0);
+          expect(size).toBeLessThan(400);
+        }
+        expect(parseThread(printThread(t)).designation).toBe(t.designation);
+      } catch (error) {
+        if (!(error instanceof InputError)) throw error;
+        expect(error.issues[0]?.value).toBe(typed);
+        expect(error.issues[0]?.example).toBeTruthy();
+      }
+    }),
+    { numRuns: 20_000 },
+  );
+  expect(threads).toBeGreaterThan(50);
+  expect(() => parseThread('M'.repeat(5000))).toThrow('at most 60 characters');
+});
+
 test('every listed designation is read back as the same thread', () => {
   expect(standardThreads().length).toBe(422);
   for (const thread of standardThreads()) expect(parseThread(printThread(thread))).toEqual(thread);

@@ -11,6 +11,9 @@ import { refuse } from './special.ts';
 
 export type { Thread } from './record.ts';
 
+/** The longest designation that means anything is half as long. */
+const longest = 60;
+
 const noData =
   /^(tr|acme|buttress|s\d|rd|mj|nptf|npsm|npsf|anpt|unj|pg|thury|ww?[- ]?gas)\b|\b(acme|nptf|npsm|npsf|unj[cfs]?|tpn|trapez\w*|buttress|thury)\b/i;
 
@@ -27,6 +30,7 @@ const noData =
  * @example parseThread('M10 × 1,25-6g').pitchDiameter → 9.188
  */
 export function parseThread(text: string): Thread {
+  if (text.length > longest) refuse(text, `a designation of at most ${longest} characters`, 'M10x1.25-6g');
   const plain = tidy(text);
   if (noData.test(plain)) {
     refuse(text, 'a thread this project holds data for (metric, Unified, Whitworth family, BA, G, R, NPT)', 'M10x1.25');
