@@ -1,0 +1,43 @@
+/** The one list of everything that can be asked. A folder with questions exports an array; here the arrays are strung together. */
+
+import type { z } from 'zod';
+import { cuttingQuestions } from '../cutting/questions.ts';
+import { dutyQuestions } from '../duty/questions.ts';
+import { jobSchema } from '../job/schema.ts';
+import { workshopSchema } from '../lathe/schema.ts';
+import { materialQuestions } from '../materials/questions.ts';
+import type { Question } from '../question.ts';
+import { routeQuestions } from '../route/questions.ts';
+import { driveQuestions } from '../standards/drives/questions.ts';
+import { finishQuestions } from '../standards/finish/questions.ts';
+import { fitsQuestions } from '../standards/fits/questions.ts';
+import { ringQuestions } from '../standards/rings/questions.ts';
+import { sealQuestions } from '../standards/seals/questions.ts';
+import { smallPartQuestions } from '../standards/small-parts/questions.ts';
+import { stockQuestions } from '../standards/stock/questions.ts';
+import { threadQuestions } from '../standards/threads/questions.ts';
+import { structureQuestions } from '../structure/questions.ts';
+import { jobQuestions } from './job-questions.ts';
+
+export const questions: readonly Question[] = [
+  ...fitsQuestions,
+  ...stockQuestions,
+  ...threadQuestions,
+  ...sealQuestions,
+  ...driveQuestions,
+  ...ringQuestions,
+  ...smallPartQuestions,
+  ...finishQuestions,
+  ...materialQuestions,
+  ...cuttingQuestions,
+  ...structureQuestions,
+  ...dutyQuestions,
+  ...routeQuestions,
+  ...jobQuestions,
+];
+
+/** Documents with a schema of their own, bare numbers in millimetres; with `"units": "in"` the same schema takes inches. */
+export const documents: Readonly<Record<string, z.ZodType>> = {
+  job: jobSchema('mm'),
+  workshop: workshopSchema('mm'),
+};

@@ -1,0 +1,267 @@
+/** Questions about dial numbers: passes, threads, cones and curves on a lathe whose dials are told. */
+import { z } from 'zod';
+import { DomainError, InputError } from '../errors.ts';
+import type { Arc } from '../part/outline-types.ts';
+import { defineQuestion } from '../question.ts';
+import { parseThread } from '../standards/threads/thread.ts';
+import { lengthField, textField } from '../units/fields.ts';
+import { degrees, type Mm } from '../units/quantities.ts';
+import { angleTolerance, degreesMinutes, setOverAngle, sideLength } from './tables/cone-setting.ts';
+import { curveSteps, dialSteps, type StepCurve, stepsForCusp } from './tables/curve-steps.ts';
+import { planPasses } from './tables/pass-plan.ts';
+import { crestAim, threadTable } from './tables/thread-table.ts';
+
+const dialField = (what: string) =>
+  z
+    .strictObject({
+      division: lengthField('mm', 'one division'),
+      perTurn: lengthField('mm', 'one turn'),
+      reads: z
+        .enum(['radius', 'diameter', 'travel'])
+        .describe('what a division stands for: radius, diameter, or plain travel of the slide'),
+    })
+    .describe(what);
+
+const settingFields = {
+  turns: z.number().describe('whole turns from the zero [-]'),
+  divisions: z.number().describe('divisions beyond the whole turns [-]'),
+};
+
+const dialPasses = defineQuestion({
+  name: 'dial-passes',
+  asks: 'Which dial settings take a diameter to another in passes of at most a depth?',
+  input: z.strictObject({
+    from: lengthField('mm', 'diameter at which the cutter touches and the dial is set to nought'),
+    to: lengthField('mm', 'diameter wanted; larger than from for a bore'),
+    greatest: lengthField('mm', 'greatest depth of a pass, on the radius'),
+    dial: dialField('dial of the cross slide'),
+  }),
+  output: z.strictObject({
+    passes: z
+      .array(
+        z.strictObject({
+          pass: z.number().describe('number of the pass [-]'),
+          ...settingFields,
+          depth: z.number().describe('depth of this pass, on the radius [mm]'),
+          diameter: z.number().describe('diameter after it, if nothing gives way [mm]'),
+        }),
+      )
+      .describe('passes in order'),
+    left: z.number().describe('what the dial cannot set, on the diameter [mm]'),
+  }),
+  sources: ['geometry'],
+  example: {
+    input: { from: 20, to: 18, greatest: 0.35, dial: { division: 0.02, perTurn: 1, reads: 'radius' } },
+    gives: {
+      passes: [
+        { pass: 1, turns: 0, divisions: 16, depth: 0.32, diameter: 19.36 },
+        { pass: 2, turns: 0, divisions: 33, depth: 0.34, diameter: 18.68 },
+        { pass: 3, turns: 1, divisions: 0, depth: 0.34, diameter: 18 },
+      ],
+      left: 0,
+    },
+    from: 'by hand: 1 mm on the radius in thirds, each rounded down to whole divisions of 0.02 mm',
+  },
+  answer({ from, to, greatest, dial }) {
+    const planned = planPasses(from, to, greatest, dial);
+    const passes = planned.map(({ depth, diameter, setting }, i) => ({
+      pass: i + 1,
+      turns: setting.turns,
+      divisions: setting.divisions,
+      depth: fine(depth),
+      diameter: fine(diameter),
+    }));
+    return { passes, left: fine(Math.abs((planned.at(-1)?.diameter ?? from) - to)) };
+  },
+});
+
+const coneSetting = defineQuestion({
+  name: 'cone-setting',
+  asks: 'To which angle is the top slide set for a cone, how far does it travel, and how exact must it be?',
+  input: z.strictObject({
+    startDiameter: lengthField('mm', 'diameter at one end', { zero: true }),
+    endDiameter: lengthField('mm', 'diameter at the other end', { zero: true }),
+    length: lengthField('mm', 'along the axis'),
+    tolerance: lengthField('mm', 'allowed on the difference of the two diameters').optional(),
+  }),
+  output: z.strictObject({
+    angle: z.number().describe('between the side and the axis: what the top slide is set to [°]'),
+    text: z.string().describe('the same in degrees and minutes'),
+    included: z.number().describe('angle of the whole cone [°]'),
+    travel: z.number().describe('travel of the top slide along the side [mm]'),
+    taper: z.number().describe('change of diameter over each unit of length [-]'),
+    allowed: z.number().optional().describe('how far the angle may be off, plus or minus, for the tolerance [°]'),
+  }),
+  sources: ['geometry'],
+  example: {
+    input: { startDiameter: '1.6051 in', endDiameter: '1 in', length: '12 in' },
+    gives: { angle: 1.444 },
+    from: 'Groff, taper of 0.6051 in the foot set up on a sine bar: half of 2° 53′ 20″ (row S03 of the metrology reference)',
+  },
+  answer({ tolerance, ...cone }) {
+    const angle = setOverAngle(cone);
+    return {
+      angle: fine(degrees(angle)),
+      text: degreesMinutes(angle),
+      included: fine(degrees(2 * angle)),
+      travel: fine(sideLength(cone)),
+      taper: fine(Math.abs(cone.startDiameter - cone.endDiameter) / cone.length),
+      ...(tolerance === undefined ? {} : { allowed: fine(degrees(angleTolerance(cone, tolerance))) }),
+    };
+  },
+});
+
+const curveStepsQuestion = defineQuestion({
+  name: 'curve-steps',
+  asks: 'In which steps is a domed end turned, and how much is left between them to file?',
+  input: z.strictObject({
+    radius: lengthField('mm', 'radius of the dome'),
+    height: lengthField('mm', 'height of the dome, at most its radius'),
+    noseRadius: lengthField('mm', 'nose radius of the cutter, 0 for a pointed one', { zero: true }).default(0),
+    steps: z.int().min(1).max(500).optional().describe('number of steps; or give the height of the corners [-]'),
+    corner: lengthField('mm', 'height of the corners that may be left to file').optional(),
+    dials: z
+      .strictObject({
+        along: dialField('dial that moves along the work'),
+        across: dialField('dial of the cross slide, set to nought at the foot of the dome'),
+      })
+      .optional()
+      .describe('the lathe’s dials, for whole divisions'),
+  }),
+  output: z.strictObject({
+    footDiameter: z.number().describe('diameter at the foot of the dome [mm]'),
+    largestCorner: z.number().describe('height of the highest corner left to file, square to the curve [mm]'),
+    steps: z
+      .array(
+        z.strictObject({
+          step: z.number().describe('number of the step, from the free end [-]'),
+          depth: z.number().describe('depth from the free end [mm]'),
+          radius: z.number().describe('radius at which the tip stops [mm]'),
+          corner: z.number().describe('height of the corner left over [mm]'),
+          along: z.strictObject(settingFields).optional().describe('dial that moves along the work'),
+          across: z.strictObject(settingFields).optional().describe('dial of the cross slide'),
+        }),
+      )
+      .describe('steps in order'),
+  }),
+  sources: ['geometry'],
+  example: {
+    input: { radius: 32, height: 6, steps: 12 },
+    gives: { largestCorner: 0.45, steps: [{ step: 1, depth: 0.4564 }] },
+    from: 'closed form for a pointed cutter: corners √(R² + a²/n) − R, first depth R − √(R² − a²/n) with a² = 2Rh − h²',
+  },
+  answer({ radius, height, noseRadius, steps, corner, dials }) {
+    const curve = dome(radius, height);
+    const foot = curve.pieces[0]?.to.r ?? 0;
+    const count = steps ?? (corner === undefined ? undefined : stepsForCusp(curve, corner, noseRadius));
+    if (count === undefined) {
+      throw new InputError([
+        { path: 'steps', value: steps, expected: 'a number of steps, or a corner', example: '12' },
+      ]);
+    }
+    const exact = curveSteps(curve, count, noseRadius);
+    if (!dials) return answerOf(foot, exact);
+    return answerOf(
+      foot,
+      dialSteps(curve, exact, noseRadius, foot, dials).map(({ along, across, ...step }) => ({
+        ...step,
+        along: { turns: along.turns, divisions: along.divisions },
+        across: { turns: across.turns, divisions: across.divisions },
+      })),
+    );
+  },
+});
+
+interface Step {
+  readonly depth: Mm;
+  readonly radius: Mm;
+  readonly cusp: Mm;
+}
+
+function answerOf<S extends Step>(foot: Mm, steps: readonly S[]) {
+  return {
+    footDiameter: fine(2 * foot),
+    largestCorner: fine(Math.max(0, ...steps.map((s) => s.cusp))),
+    steps: steps.map(({ depth, radius, cusp, ...dialled }, i) => ({
+      step: i + 1,
+      depth: fine(depth),
+      radius: fine(radius),
+      corner: fine(cusp),
+      ...dialled,
+    })),
+  };
+}
+
+function dome(radius: Mm, height: Mm): StepCurve {
+  if (height > radius) throw new DomainError('height', height, `at most the radius, ${radius} mm`);
+  const foot = { z: height, r: Math.sqrt(2 * radius * height - height ** 2) };
+  const cap: Arc = {
+    kind: 'arc',
+    feature: 'dome',
+    from: { z: 0, r: 0 },
+    to: foot,
+    centre: { z: radius, r: 0 },
+    radius,
+    sweep: Math.atan2(foot.r, height - radius) - Math.PI,
+  };
+  return { pieces: [cap], depth: height };
+}
+
+const threadPasses = defineQuestion({
+  name: 'thread-passes',
+  asks: 'Which dial settings cut a thread straight in, with an equal chip in every pass?',
+  input: z.strictObject({
+    thread: textField('designation as it is written: M10x1.25-6g, 3/8 BSF', 60),
+    side: z.enum(['external', 'internal']).default('external').describe('external for the bolt, internal for the nut'),
+    dial: dialField('dial of the cross slide'),
+  }),
+  output: z.strictObject({
+    crest: z
+      .strictObject({
+        aim: z.number().describe('diameter to aim at [mm]'),
+        max: z.number().describe('greatest [mm]'),
+        min: z.number().describe('least [mm]'),
+      })
+      .optional()
+      .describe('diameter before threading; left out where the standard gives no limits'),
+    passes: z
+      .array(
+        z.strictObject({
+          pass: z.string().describe('number of the pass, or spring pass'),
+          ...settingFields,
+          depth: z.number().describe('depth so far, on the radius [mm]'),
+        }),
+      )
+      .describe('passes in order'),
+    notes: z.array(z.string()).describe('how to set up and use them'),
+  }),
+  sources: ['geometry', 'ISO68-1', 'common-practice'],
+  example: {
+    input: { thread: 'M12x1.25-6g', dial: { division: 0.02, perTurn: 1, reads: 'radius' } },
+    gives: { crest: { max: 11.972, min: 11.76 } },
+    from: 'ISO 965: fundamental deviation g −0.028 mm and tolerance 0.212 mm of the major diameter at 1.25 mm pitch',
+  },
+  answer({ thread: designation, side, dial }) {
+    const thread = parseThread(designation);
+    const placed = { id: 'thread', on: 'work', thread, side, from: 0, to: thread.pitch, entersAt: 'right' } as const;
+    const table = threadTable('passes', 'thread', placed, dial);
+    const crest = crestAim(thread, side);
+    return {
+      ...(crest ? { crest: { aim: fine(crest.aim), max: fine(crest.max), min: fine(crest.min) } } : {}),
+      passes: table.rows.map((row) => ({
+        pass: String(row.pass),
+        turns: Number(row.turns),
+        divisions: Number(row.divisions),
+        depth: fine(Number(row.depth)),
+      })),
+      notes: [...table.notes],
+    };
+  },
+});
+
+/** Without the noise of binary fractions. */
+function fine(value: number): number {
+  return Math.round(value * 1e6) / 1e6 + 0;
+}
+
+export const routeQuestions = [dialPasses, coneSetting, curveStepsQuestion, threadPasses] as const;
