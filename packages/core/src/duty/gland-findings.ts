@@ -7,8 +7,9 @@ import { knownElastomer, knownMedium, rateElastomer } from '../standards/seals/e
 import type { Rating } from '../standards/seals/elastomer-table.ts';
 import { brakeCaution } from '../standards/seals/square-ring.ts';
 import type { GlandFigures } from './gland-figures.ts';
+import { gapUnpublished } from './gland-gap-rules.ts';
 import type { GlandInput } from './gland-input.ts';
-import { gapUnpublished, type HeldLimit } from './gland-limits.ts';
+import type { HeldLimit } from './gland-rule.ts';
 
 export function glandFindings(input: GlandInput, figures: GlandFigures, limits: readonly HeldLimit[]): Finding[] {
   const at = input.at ?? 'gland';

@@ -3,7 +3,7 @@ import { type Row, referenceRows } from '../../test/reference.ts';
 import { findORing } from '../standards/seals/o-ring.ts';
 import { glandOverTolerance } from './gland.ts';
 import type { GlandInput } from './gland-input.ts';
-import type { HeldLimit } from './gland-limits.ts';
+import type { HeldLimit } from './gland-rule.ts';
 
 const rows = referenceRows('seals', 'gland-limits');
 

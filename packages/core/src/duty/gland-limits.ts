@@ -1,36 +1,14 @@
 /**
  * The published limits a gland is held against, each with its source, what it means to be outside, and what helps.
  */
-import type { Level } from '../finding.ts';
-import type { SourceKey } from '../sources/register.ts';
-import { elastomerTemperatures, knownElastomer, knownMedium } from '../standards/seals/elastomer.ts';
-import { extrusionLimit } from '../standards/seals/extrusion-gap.ts';
-import { squeeze } from '../standards/seals/groove-formulas.ts';
-import { glandRowsFor, recommendGland } from '../standards/seals/recommend-gland.ts';
-import type { Standing } from '../standards/small-parts/standing.ts';
+import { knownElastomer, knownMedium } from '../standards/seals/elastomer.ts';
 import type { GlandFigures } from './gland-figures.ts';
+import { gapRules } from './gland-gap-rules.ts';
 import type { GlandInput } from './gland-input.ts';
+import { type HeldLimit, looseSqueeze, type Rule } from './gland-rule.ts';
+import { tableRules, temperatureRules } from './gland-table-rules.ts';
 
-export interface HeldLimit {
-  /** `squeeze-nominal`, `gap-diametral`… */
-  readonly id: string;
-  readonly what: string;
-  readonly value: number;
-  readonly unit: string;
-  readonly least?: number;
-  readonly most?: number;
-  readonly source: SourceKey;
-  readonly standing: Standing;
-  readonly holds: boolean;
-  /** Level of the finding when it does not hold. */
-  readonly level: Level;
-  /** What being under or over it means. */
-  readonly under: string;
-  readonly over: string;
-  readonly remedies: readonly string[];
-}
-
-type Rule = Omit<HeldLimit, 'holds'>;
+export type { HeldLimit } from './gland-rule.ts';
 
 /**
  * @param input  what was asked
@@ -53,7 +31,6 @@ export function heldLimits(input: GlandInput, room: GlandFigures, all: GlandFigu
   }));
 }
 
-const looseSqueeze = 'the ring presses too lightly to seal when cold, worn or eccentric';
 const hardSqueeze = 'the ring is hard to fit, drags, and takes a set';
 const deeper = 'turn the groove deeper';
 const shallower = 'turn the groove less deep, or take a ring of larger section';
@@ -245,166 +222,4 @@ function fillRules({ motion }: GlandInput, figures: GlandFigures, all: GlandFigu
       level: 'note',
     },
   ];
-}
-
-function gapRules({ hardness, pressure, ring, elastomer, backUp, motion }: GlandInput, figures: GlandFigures): Rule[] {
-  const { diametral, radial, radialOneSided } = figures.gap;
-  const rules: Rule[] = [
-    {
-      id: 'gap-free',
-      what: 'least clearance between land and mating part',
-      value: diametral.min,
-      unit: 'mm',
-      least: 0,
-      source: 'geometry',
-      standing: 'computed',
-      level: motion === 'moving' ? 'stop' : 'caution',
-      under: 'the parts can bind',
-      over: '',
-      remedies: ['reduce the land or open the mating part'],
-    },
-  ];
-  if (backUp || gapUnpublished(hardness, pressure)) return rules;
-  const silicone = elastomer !== undefined && ['VMQ', 'FVMQ'].includes(knownElastomer(elastomer) ?? '');
-  const shared = {
-    unit: 'mm',
-    under: '',
-    over: 'the pressure can push the ring into the gap and nibble it away',
-    remedies: ['reduce the clearance', 'fit a back-up ring on the side away from the pressure', 'take a harder ring'],
-  };
-  for (const table of extrusionLimit(hardness, pressure, ring.section, silicone).tables) {
-    if (table.source === 'sealanddesign') {
-      rules.push({
-        ...shared,
-        id: 'gap-diametral',
-        what: 'greatest diametral clearance',
-        value: diametral.max,
-        most: table.diametral,
-        source: table.source,
-        standing: 'read',
-        level: 'stop',
-      });
-    } else {
-      const remembered = { ...shared, most: table.radial, source: table.source, standing: 'from memory' } as const;
-      rules.push(
-        {
-          ...remembered,
-          id: 'gap-radial',
-          what: 'greatest gap all round, parts centred',
-          value: radial.max,
-          level: 'stop',
-        },
-        {
-          ...remembered,
-          id: 'gap-one-sided',
-          what: 'greatest gap on one side, parts touching on the other',
-          value: radialOneSided.max,
-          level: 'caution',
-          remedies: ['guide the part so that it cannot lie against its mate', ...shared.remedies],
-        },
-      );
-    }
-  }
-  return rules;
-}
-
-/** Why no gap is published for this ring and pressure; undefined when one is. */
-export function gapUnpublished(hardness: number, pressure: number): string | undefined {
-  if (hardness < 70) return `no gap is published for rings softer than 70 Shore A, and this one has ${hardness}`;
-  const most = hardness >= 90 ? 35 : 20.68;
-  return pressure > most ? `no gap is published without a back-up ring above ${most} MPa at this hardness` : undefined;
-}
-
-function tableRules(input: GlandInput, figures: GlandFigures): Rule[] {
-  const { ring, kind, motion, grooveWidth, grooveRadius, eccentricity } = input;
-  const rows = glandRowsFor(ring.section, kind, motion);
-  if (rows.length === 0) return [];
-  const { source, standing, radius, runOutMax } = recommendGland(ring, kind, motion).chosen;
-  const shared = {
-    source,
-    standing,
-    level: 'note',
-    remedies: ['compare with the published glands for this section'],
-  } as const;
-  const width = { ...shared, unit: 'mm', least: Math.min(...rows.map((r) => r.width.min)) } as const;
-  const rules: Rule[] = [
-    {
-      ...shared,
-      id: 'squeeze-table-least',
-      what: 'least squeeze over the tolerances',
-      value: figures.squeeze.min,
-      unit: '%',
-      least: Math.min(...rows.map((row) => squeeze(ring.section - ring.sectionTolerance, row.depth.max))),
-      under: 'lighter than any published gland for this section',
-      over: '',
-    },
-    {
-      ...shared,
-      id: 'squeeze-table-most',
-      what: 'greatest squeeze over the tolerances',
-      value: figures.squeeze.max,
-      unit: '%',
-      most: Math.max(...rows.map((row) => squeeze(ring.section + ring.sectionTolerance, row.depth.min))),
-      under: '',
-      over: 'harder than any published gland for this section',
-    },
-    {
-      ...width,
-      id: 'width-table',
-      what: 'least groove width',
-      value: grooveWidth.min,
-      under: 'narrower than any published gland for this section',
-      over: '',
-    },
-  ];
-  if (grooveRadius !== undefined && radius) {
-    rules.push({
-      ...shared,
-      id: 'groove-radius',
-      what: 'radius in the groove bottom',
-      value: grooveRadius,
-      unit: 'mm',
-      least: radius.min,
-      most: radius.max,
-      under: 'a sharp corner starts cracks',
-      over: 'a large corner radius takes room from the ring',
-      remedies: ['hone the corner of the grooving tool to suit'],
-    });
-  }
-  if (eccentricity !== undefined && runOutMax !== undefined) {
-    rules.push({
-      ...shared,
-      id: 'run-out',
-      what: 'run-out of the groove to the land',
-      value: 2 * eccentricity,
-      unit: 'mm',
-      most: runOutMax,
-      level: 'caution',
-      under: '',
-      over: looseSqueeze,
-      remedies: ['turn groove and land in one setting'],
-    });
-  }
-  return rules;
-}
-
-function temperatureRules({ elastomer, temperature }: GlandInput): Rule[] {
-  const known = elastomer === undefined ? undefined : knownElastomer(elastomer);
-  if (known === undefined || !temperature) return [];
-  const { coldest, hottest, sources } = elastomerTemperatures(known);
-  const shared = {
-    unit: '°C',
-    source: sources[0] ?? 'bodeseal',
-    standing: 'read',
-    level: 'caution',
-    under: `${known} grows stiff and stops following its seat`,
-    over: `${known} hardens and takes a set`,
-    remedies: ['take another elastomer or a special grade'],
-  } as const;
-  const rules: Rule[] = [];
-  if (coldest !== undefined)
-    rules.push({ ...shared, id: 'coldest', what: 'coldest', value: temperature.min, least: coldest });
-  if (hottest !== undefined)
-    rules.push({ ...shared, id: 'hottest', what: 'hottest', value: temperature.max, most: hottest });
-  return rules;
 }

@@ -15,7 +15,8 @@ import type { Celsius, Mm } from '../units/quantities.ts';
 import { envelope, figuresOver, type GlandFigures, type GlandState, type Limits } from './gland-figures.ts';
 import { glandFindings } from './gland-findings.ts';
 import type { GlandInput } from './gland-input.ts';
-import { type HeldLimit, heldLimits } from './gland-limits.ts';
+import { heldLimits } from './gland-limits.ts';
+import type { HeldLimit } from './gland-rule.ts';
 
 /** Bands are the widest over all temperatures given; nominal is at 20 °C. */
 export interface GlandResult extends GlandFigures {

@@ -5,6 +5,7 @@ import type { SourceKey } from '../../sources/register.ts';
 import type { Mm } from '../../units/quantities.ts';
 import type { Standing } from '../small-parts/standing.ts';
 import * as tables from './gland-tables.ts';
+import * as metric from './gland-tables-metric.ts';
 
 export interface Span {
   readonly min: Mm;
@@ -58,11 +59,11 @@ export function glandRows(): readonly GlandRow[] {
     ...tables.parkerStatic.map((row) => parker('static', 'engineersedge-static', 'read', row)),
     ...tables.parkerMoving.map((row) => parker('moving', 'mem-parker-5-2', 'from memory', row)),
     ...tables.parkerFace.flatMap(parkerFace),
-    ...tables.sealsupplyStatic.map(sealsupply),
-    ...tables.ukStatic.map((row) => uk('static', row, 0, 0.25)),
-    ...tables.ukFace.map((row) => uk('face', row, 0.1, 0.2)),
-    ...tables.ukMoving.map((row) => uk('moving', row, 0, 0.25)),
-    ...tables.gbt.flatMap(gbt),
+    ...metric.sealsupplyStatic.map(sealsupply),
+    ...metric.ukStatic.map((row) => uk('static', row, 0, 0.25)),
+    ...metric.ukFace.map((row) => uk('face', row, 0.1, 0.2)),
+    ...metric.ukMoving.map((row) => uk('moving', row, 0, 0.25)),
+    ...metric.gbt.flatMap(gbt),
   ];
   return all;
 }
@@ -123,7 +124,7 @@ function parkerFace(row: (typeof tables.parkerFace)[number]): GlandRow[] {
   ];
 }
 
-function uk(service: GlandService, row: (typeof tables.ukStatic)[number], depthSpread: Mm, widthSpread: Mm): GlandRow {
+function uk(service: GlandService, row: (typeof metric.ukStatic)[number], depthSpread: Mm, widthSpread: Mm): GlandRow {
   const [section, depth, width, radiusMax] = row;
   return {
     service,
@@ -137,7 +138,7 @@ function uk(service: GlandService, row: (typeof tables.ukStatic)[number], depthS
   };
 }
 
-function sealsupply(row: (typeof tables.sealsupplyStatic)[number]): GlandRow {
+function sealsupply(row: (typeof metric.sealsupplyStatic)[number]): GlandRow {
   const [section, depth, width, radiusMax, edgeBreakMax, leadInMin] = row;
   return {
     service: 'static',
@@ -152,7 +153,7 @@ function sealsupply(row: (typeof tables.sealsupplyStatic)[number]): GlandRow {
   };
 }
 
-function gbt(row: (typeof tables.gbt)[number]): GlandRow[] {
+function gbt(row: (typeof metric.gbt)[number]): GlandRow[] {
   const [section, staticDepth, staticWidth, faceDepth, faceWidth, liquidDepth, liquidWidth, gasDepth, gasWidth] = row;
   const [one, two, radiusMin, radiusMax, edgeBreakMax, leadInMin] = row.slice(9);
   const gland = (service: GlandService, depth: Mm, width: Mm): GlandRow => ({
