@@ -6,6 +6,9 @@ import type { Side, Thread } from './record.ts';
 
 const factor: Readonly<Record<string, number>> = { '1A': 1.5, '2A': 1, '3A': 0.75, '1B': 1.95, '2B': 1.3, '3B': 0.975 };
 
+/** The table prints 0.0016 in where the formula gives 0.00165. */
+const printedAllowance: Readonly<Record<string, number>> = { '5/8-11 UNC': 0.0016 };
+
 const round = (value: number, places: number) => Number((value + 1e-9).toFixed(places));
 
 /**
@@ -73,7 +76,8 @@ function isCoarseConstantPitch(thread: Thread): boolean {
 const inches = (max: number, min: number) => band(max * mmPerInch, min * mmPerInch);
 
 function boltLimits(thread: Thread, cls: string, d: number, p: number, t2a: number): ThreadLimits {
-  const es = cls === '3A' ? 0 : round(0.3 * t2a, 4);
+  const printed = printedAllowance[`${thread.size}-${thread.threadsPerInch} ${thread.series}`];
+  const es = cls === '3A' ? 0 : (printed ?? round(0.3 * t2a, 4));
   const d2 = thread.pitchDiameter / mmPerInch;
   const pitchMin = d2 - es - round((factor[cls] ?? 1) * t2a, 4);
   const majorMax = d - es;

@@ -150,6 +150,13 @@ test('an internal thread of a size in no list comes out as a handbook works it, 
   }
 });
 
+test('the allowance of 5/8-11 UNC is the printed 0.0016, which the formula misses by a rounding [README of the reference]', ({
+  task,
+}) => {
+  expect(threadLimits(parseThread('5/8-11 UNC'), 'external').allowance / mmPerInch).toBeCloseTo(0.0016, 8);
+  countOutside(task, 1);
+});
+
 test('Whitworth limits name what is remembered and what is not held [BS84, THEGAUGE-BS84]', () => {
   const half = threadLimits(parseThread('1/2 BSW'), 'external', 'medium');
   expect(half.remark).toContain('plating');

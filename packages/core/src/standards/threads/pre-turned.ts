@@ -64,7 +64,7 @@ function crestLimits(
     return {
       band: side === 'external' ? limits.major : limits.minor,
       note: '',
-      sources: ['SHOP-blank', ...limits.sources],
+      sources: side === 'external' ? ['SHOP-blank', ...limits.sources] : ['common-practice', ...limits.sources],
     };
   } catch (error) {
     if (!(error instanceof DomainError) || toleranceClass !== undefined) throw error;
