@@ -167,7 +167,7 @@ describe('a bonded joint', () => {
     expect(ids(80)).toContain('stop duty.bond-too-weak');
     expect(ids(30)).toContain('caution duty.bond-small-reserve');
     expect(ids(53)).toContain('caution duty.bond-unproved');
-    expect(ids(2)).toEqual(['note duty.bond-from-memory']);
+    expect(ids(2)).toEqual(['note duty.bond-from-memory', 'note duty.bond-unstated']);
   });
 
   test('always says that its factors are from memory, and to prove it', () => {

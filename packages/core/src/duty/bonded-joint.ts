@@ -219,17 +219,35 @@ function findings(
       remedies: ['give 0.02 to 0.08 mm on the diameter'],
     });
   }
-  const remembered = factors.filter((factor) => factor.standing !== 'computed').length;
-  const says = `Strength and ${remembered} of ${factors.length} factors are from memory, low confidence: ask the data sheet, and prove the joint.`;
+  const remembered = [
+    ...(typeof input.strength === 'number' ? [] : ['the strength']),
+    ...factors.filter((factor) => factor.standing !== 'computed').map((factor) => `the factor for ${factor.name}`),
+    'the shape of the formula',
+  ];
   found.push({
     id: 'duty.bond-from-memory',
     level: 'note',
     stage: 'duty',
     at,
-    says,
+    says: `From memory, low confidence: ${remembered.join(', ')}. Ask the data sheet, and prove the joint.`,
     because: [],
-    remedies: ['use the strength of the data sheet'],
+    remedies: ['use the figures of the data sheet'],
   });
+  const unstated = (['gap', 'roughness', 'materials', 'temperature', 'ageing'] as const).filter(
+    (name) => input[name] === undefined,
+  );
+  if (unstated.length > 0) {
+    const says = `Not stated, so nothing is taken off for: ${unstated.join(', ')}. Each can take half or more.`;
+    found.push({
+      id: 'duty.bond-unstated',
+      level: 'note',
+      stage: 'duty',
+      at,
+      says,
+      because: [],
+      remedies: ['state them'],
+    });
+  }
   return found;
 }
 

@@ -3,7 +3,7 @@
  */
 import type { Because, Finding, Level } from '../finding.ts';
 import { source } from '../sources/register.ts';
-import { knownElastomer, knownMedium, rateElastomer } from '../standards/seals/elastomer.ts';
+import { elastomerExpansion, knownElastomer, knownMedium, rateElastomer } from '../standards/seals/elastomer.ts';
 import type { Rating } from '../standards/seals/elastomer-table.ts';
 import { brakeCaution } from '../standards/seals/square-ring.ts';
 import type { GlandFigures } from './gland-figures.ts';
@@ -85,10 +85,25 @@ export function glandFindings(input: GlandInput, figures: GlandFigures, limits: 
       ),
     );
   }
+  const assumed = assumedExpansion(input);
+  if (assumed.length > 0) {
+    const says = `Growth by heat is reckoned from memory: ${assumed.join('; ')}.`;
+    findings.push(finding('expansion-assumed', 'note', says, [], ['state the rubber and the materials of both parts']));
+  }
   if (input.medium !== undefined && knownMedium(input.medium)?.includes('brake')) {
     findings.push(finding('brake', 'caution', brakeCaution, [], ['have the work checked and the brake tested']));
   }
   return [...findings, ...mediumFindings(input, finding)];
+}
+
+/** What is taken for the expansions that are not stated, where there is any growth to reckon. */
+function assumedExpansion({ temperature, elastomer, expansion }: GlandInput): string[] {
+  if (!temperature || (temperature.min === 20 && temperature.max === 20)) return [];
+  const rubber = elastomer === undefined ? undefined : elastomerExpansion(elastomer);
+  return [
+    ...(rubber === undefined ? ['the rubber as the one that grows most, silicone'] : []),
+    ...(expansion === undefined ? ['both parts as steel'] : []),
+  ];
 }
 
 const ratingLevel: Partial<Record<Rating, Level>> = { C: 'note', D: 'caution', E: 'stop' };

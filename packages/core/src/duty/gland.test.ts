@@ -238,3 +238,12 @@ describe('a gland over tolerance and temperature', () => {
     );
   });
 });
+
+test('growth by heat says what it took for what was not stated', () => {
+  const warm = { ...base, temperature: { min: -10, max: 80 } };
+  const says = glandOverTolerance(warm).findings.find((f) => f.id === 'duty.gland-expansion-assumed')?.says;
+  expect(says).toContain('silicone; both parts as steel');
+  const stated = { ...warm, elastomer: 'NBR', expansion: { carrier: 12e-6, mating: 12e-6 } };
+  expect(found(stated).join()).not.toContain('expansion-assumed');
+  expect(glandOverTolerance(stated).sources).toContain('mem-elastomers');
+});

@@ -32,6 +32,8 @@ export interface GlandResult extends GlandFigures {
 }
 
 const reference: Celsius = 20;
+/** Where the expansion of rubber comes from. */
+const warmedBy: readonly SourceKey[] = ['mem-elastomers'];
 /** Linear expansion of plain steel [1/K], from memory. */
 const steel = 11.5e-6;
 /** Linear expansion where the rubber is not named or not remembered [1/K]: the largest of the common ones. */
@@ -78,6 +80,7 @@ export function glandOverTolerance(input: GlandInput): GlandResult {
     ...temperatures.map((t) => glandAt(input, t)),
   ];
   const figures = envelope(states);
+  const warmed = temperatures.some((t) => t !== reference);
   const limits = heldLimits(input, states[0], figures);
   return {
     ...figures,
@@ -85,8 +88,12 @@ export function glandOverTolerance(input: GlandInput): GlandResult {
     ...(figures.stretch.nominal <= 25 && { makerSectionLoss: makerSectionLoss(figures.stretch.nominal) }),
     limits,
     findings: worstFirst(glandFindings(input, figures, limits)),
-    sources: [...new Set([...input.ring.sources, ...limits.map((limit) => limit.source)])],
-    standing: weakest([input.ring.status, ...limits.map((limit) => limit.standing)]),
+    sources: [...new Set([...input.ring.sources, ...(warmed ? warmedBy : []), ...limits.map((limit) => limit.source)])],
+    standing: weakest([
+      input.ring.status,
+      ...(warmed ? (['from memory'] as const) : []),
+      ...limits.map((limit) => limit.standing),
+    ]),
   };
 }
 

@@ -40,6 +40,6 @@ test('a torque and a force together are refused, one of them is judged', () => {
   expect(() => ask('bonded-joint', { ...joint, torque: 10, force: 100 })).toThrow('either a torque or a force');
   expect(ask('bonded-joint', { ...joint, force: 10_000 })).toMatchObject({
     safetyForce: { typical: 1.131 },
-    findings: [{ id: 'duty.bond-small-reserve' }, { id: 'duty.bond-from-memory' }],
+    findings: [{ id: 'duty.bond-small-reserve' }, { id: 'duty.bond-from-memory' }, { id: 'duty.bond-unstated' }],
   });
 });

@@ -23,6 +23,7 @@ test('a measured ring is answered with the nearest listed, and with what to be w
   const answer = ask('o-ring', { insideDiameter: 18.4, section: '3,5' });
   expect(answer).toMatchObject({ designation: 'AS568-210', standing: 'from memory' });
   expect(JSON.stringify(answer)).toContain('flattened, swollen or shrunk');
+  expect(() => ask('o-ring', { section: 3.5 })).toThrow('the name of a ring, or its inside diameter and cross-section');
   expect(JSON.stringify(ask('o-ring', { ring: '21 x 2.5' }))).toContain('no table lists this size');
 });
 

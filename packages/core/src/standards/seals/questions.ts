@@ -39,13 +39,11 @@ const ringFields = ({ designation, insideDiameter, insideTolerance, section, sec
 const oRing = defineQuestion({
   name: 'o-ring',
   asks: 'What does this O-ring measure, or which listed ring is nearest to one measured?',
-  input: z.union([
-    z.strictObject({ ring: ringField }),
-    z.strictObject({
-      insideDiameter: lengthField('mm', 'measured inside diameter', { max: 1500 }),
-      section: lengthField('mm', 'measured cross-section', { max: 10 }),
-    }),
-  ]),
+  input: z.strictObject({
+    ring: ringField.optional(),
+    insideDiameter: lengthField('mm', 'measured inside diameter, where the ring has no name', { max: 1500 }).optional(),
+    section: lengthField('mm', 'measured cross-section', { max: 10 }).optional(),
+  }),
   output: z.strictObject({
     ...ringOutput,
     nearest: z.array(z.strictObject(ringOutput)).describe('the listed rings nearest to it, best first'),
@@ -58,21 +56,27 @@ const oRing = defineQuestion({
     gives: { insideDiameter: 253.59, section: 3.53 },
     from: "a seller's listing of -274 (reference seals, cross-check of AS568)",
   },
-  answer(input) {
-    const nearest =
-      'ring' in input
-        ? nearestORings(findORing(input.ring).insideDiameter, findORing(input.ring).section)
-        : nearestORings(input.insideDiameter, input.section);
-    const ring = 'ring' in input ? findORing(input.ring) : nearest[0];
-    if (!ring) throw new InputError([{ path: 'ring', value: input, expected: 'an O-ring', example: 'AS568-210' }]);
-    return {
-      ...ringFields(ring),
-      nearest: nearest.map(ringFields),
-      notes: 'ring' in input ? unlisted(ring) : measured(ring, input.insideDiameter, input.section),
-      sources: [...ring.sources],
-      standing: ring.status,
-    };
+  answer({ ring: text, insideDiameter, section }) {
+    if (text !== undefined) {
+      const ring = findORing(text);
+      return ringAnswer(ring, nearestORings(ring.insideDiameter, ring.section), unlisted(ring));
+    }
+    const nearest = insideDiameter && section ? nearestORings(insideDiameter, section) : [];
+    const [ring] = nearest;
+    if (!ring || !insideDiameter || !section) {
+      const expected = 'the name of a ring, or its inside diameter and cross-section';
+      throw new InputError([{ path: 'ring', value: text, expected, example: 'AS568-210' }]);
+    }
+    return ringAnswer(ring, nearest, measured(ring, insideDiameter, section));
   },
+});
+
+const ringAnswer = (ring: ORing, nearest: readonly ORing[], notes: string[]) => ({
+  ...ringFields(ring),
+  nearest: nearest.map(ringFields),
+  notes,
+  sources: [...ring.sources],
+  standing: ring.status,
 });
 
 function unlisted(ring: ORing): string[] {

@@ -25,8 +25,8 @@ export const extrusionGap = defineQuestion({
     tables: z
       .array(
         z.strictObject({
-          diametral: z.number().describe('[mm]'),
-          radial: z.number().describe('[mm]'),
+          diametral: z.number().describe('largest clearance on the diameter [mm]'),
+          radial: z.number().describe('largest gap on one side [mm]'),
           source: z.string().describe('key of the source'),
         }),
       )
