@@ -2,7 +2,19 @@
 import type { Mm } from '../units/quantities.ts';
 import { rounded } from './corner.ts';
 import type { Point, Segment } from './outline-types.ts';
-import { bounds, fractionsAtZ, isSame, isVertical, label, line, pointAt, same, stretch, tidy } from './segment.ts';
+import {
+  bounds,
+  distance,
+  fractionsAtZ,
+  isSame,
+  isVertical,
+  label,
+  line,
+  pointAt,
+  same,
+  stretch,
+  tidy,
+} from './segment.ts';
 
 export interface GrooveCut {
   readonly id: string;
@@ -22,15 +34,20 @@ export interface Cut {
   readonly misfits: readonly { readonly field: 'floorRadius' | 'edgeRadius'; readonly room: Mm }[];
 }
 
-/** Smallest and largest radius of the chain's surface between two places. */
-export function radiusBetween(chain: readonly Segment[], from: Mm, to: Mm): { min: Mm; max: Mm } {
-  const inner = chain.filter((s) => !isVertical(s)).flatMap((s) => clip(s, from, to));
-  const boxes = inner.map(bounds);
+/** Smallest and largest radius of the chain's surface between two places; undefined where the surface does not reach from one to the other. */
+export function radiusBetween(chain: readonly Segment[], from: Mm, to: Mm): { min: Mm; max: Mm } | undefined {
+  const boxes = chain
+    .filter((s) => !isVertical(s))
+    .flatMap((s) => clip(s, from, to))
+    .map(bounds);
+  const left = Math.min(...boxes.map((b) => b.min.z));
+  const right = Math.max(...boxes.map((b) => b.max.z));
+  if (!(left <= from + 1e-6 && right >= to - 1e-6)) return undefined;
   return { min: Math.min(...boxes.map((b) => b.min.r)), max: Math.max(...boxes.map((b) => b.max.r)) };
 }
 
-/** Cuts a rectangular groove into a chain that runs in the direction of +z. */
-export function cutGroove(chain: readonly Segment[], cut: GrooveCut): Cut {
+/** Cuts a rectangular groove into a chain that runs in the direction of +z; undefined where it runs into a rim that turns back on itself. */
+export function cutGroove(chain: readonly Segment[], cut: GrooveCut): Cut | undefined {
   const before = chain.flatMap((s) => (isVertical(s) ? keep(s, s.from.z < cut.from - same) : clip(s, -1e9, cut.from)));
   const after = chain.flatMap((s) => (isVertical(s) ? keep(s, s.from.z > cut.to + same) : clip(s, cut.to, 1e9)));
   const start = before.at(-1)?.to ?? chain[0]?.from ?? { z: cut.from, r: 0 };
@@ -41,6 +58,7 @@ export function cutGroove(chain: readonly Segment[], cut: GrooveCut): Cut {
   const walls = label(cut.id, cut.assumed, true);
   let built = [...before, line(start, low, walls), line(low, high, labels), line(high, end, walls), ...after];
   built = tidy(built);
+  if (built.some((s, i) => i > 0 && distance(s.from, built[i - 1]?.to ?? s.from) > 1e-6)) return undefined;
   const misfits: { field: 'floorRadius' | 'edgeRadius'; room: Mm }[] = [];
   const round = (corner: Point, radius: Mm, field: 'floorRadius' | 'edgeRadius', room: Mm) => {
     if (radius <= 0) return;

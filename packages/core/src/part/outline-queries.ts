@@ -56,7 +56,7 @@ export interface BeamSection {
 }
 
 /** A diameter may change by this part of itself within one section of the beam. */
-const finest = 0.04;
+const finest = 0.015;
 
 /**
  * The part between two places as plain stepped sections for bending: every step of the outline is a joint, and where the diameter runs
@@ -81,7 +81,7 @@ export function sectionsForBeam(outline: Outline, from: Mm = 0, to: Mm = outline
 function piecesNeeded(chain: readonly Segment[], a: Mm, b: Mm): number {
   const radii = [0.001, 0.25, 0.5, 0.75, 0.999].map((t) => largestRadiusAt(chain, a + t * (b - a)));
   const high = Math.max(...radii);
-  return high === 0 ? 1 : Math.min(60, Math.ceil((high - Math.min(...radii)) / (finest * high) + 1e-9) || 1);
+  return high === 0 ? 1 : Math.min(80, Math.ceil((high - Math.min(...radii)) / (finest * high) + 1e-9) || 1);
 }
 
 /** Of the same mean d⁴, by three points of Gauss. */

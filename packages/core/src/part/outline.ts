@@ -9,7 +9,7 @@ import { openMouth, withEnd, withoutEnd } from './mouth.ts';
 import type { Outline, Segment } from './outline-types.ts';
 import { outsideChain } from './outside-chain.ts';
 import { type Hole, type Stretch, widest } from './place-bores.ts';
-import { opensToFace, type PlacedGroove, radiusMisfit, withoutDepth } from './place-grooves.ts';
+import { opensToFace, type PlacedGroove, radiusMisfit, runsIntoEdge, withoutDepth } from './place-grooves.ts';
 import type { PlacedSection } from './place-sections.ts';
 import type { OutsideSection } from './schema.ts';
 import { bounds, reversed, reversedChain, tidy } from './segment.ts';
@@ -60,7 +60,9 @@ export function buildOutline(placement: Placement, gaps: Gaps): BuiltOutline {
   const left = widest(placement.left.stretches);
   const right = widest(placement.right.stretches);
   const reach = { left: left.at(-1)?.to ?? 0, right: right.at(-1)?.to ?? 0 };
-  const isThrough = Math.max(reach.left, reach.right, reach.left + reach.right - 1e-9) >= length - 1e-9;
+  const isThrough =
+    Math.max(reach.left, reach.right) > 0 &&
+    Math.max(reach.left, reach.right, reach.left + reach.right - 1e-9) >= length - 1e-9;
   const body = isThrough
     ? boredThrough(
         outside,
@@ -182,11 +184,17 @@ function withGrooves(chain: readonly Segment[], grooves: readonly PlacedGroove[]
     const { cut, section } = groove;
     const surface = radiusBetween(grooved, cut.from, cut.to);
     const isOutside = section.side === 'outside';
-    const hasDepth = isOutside ? cut.floor < surface.min - 1e-9 : cut.floor > surface.max + 1e-9;
+    const edge = isOutside ? surface?.min : surface?.max;
+    const hasDepth = edge !== undefined && (isOutside ? cut.floor < edge - 1e-9 : cut.floor > edge + 1e-9);
     if (!isOutside && (cut.from <= 1e-9 || cut.to >= work.length - 1e-9)) work.findings.push(opensToFace(groove));
-    else if (!hasDepth) work.findings.push(withoutDepth(groove, isOutside ? surface.min : surface.max));
+    else if (!hasDepth)
+      work.findings.push(withoutDepth(groove, edge ?? Math.max(section.startRadius, section.endRadius)));
     else {
       const made = cutGroove(grooved, cut);
+      if (!made) {
+        work.findings.push(runsIntoEdge(groove));
+        continue;
+      }
       grooved = made.chain;
       for (const { field, room } of made.misfits) work.findings.push(radiusMisfit(groove, field, room));
       work.cut.push(groove);

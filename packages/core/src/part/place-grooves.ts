@@ -130,6 +130,18 @@ export function opensToFace({ feature }: PlacedGroove): Finding {
   );
 }
 
+/** A groove that meets an edge which turns back on itself, as the rim of a hole in a dome may. */
+export function runsIntoEdge({ feature, section, cut }: PlacedGroove): Finding {
+  return stop(
+    feature,
+    'part.groove-runs-into-edge',
+    'along',
+    `The groove ${called(feature)} runs into the edge of the ${called(section.feature)}; it is left out of the drawing.`,
+    [{ what: 'position of its near wall along the part', value: round(cut.from), unit: 'mm' }],
+    ['move the groove', 'make the edge smaller'],
+  );
+}
+
 /** A radius of a groove for which there is no room. */
 export function radiusMisfit({ feature, cut }: PlacedGroove, field: 'floorRadius' | 'edgeRadius', room: Mm): Finding {
   const words = field === 'floorRadius' ? 'radius at the floor' : 'radius on the edges';
@@ -144,5 +156,3 @@ export function radiusMisfit({ feature, cut }: PlacedGroove, field: 'floorRadius
 }
 
 const round = (value: number) => Math.round(value * 1e4) / 1e4;
-
-export type { GrooveCut };

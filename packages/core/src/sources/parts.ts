@@ -109,6 +109,10 @@ export const parts = {
   'ISO1174-MEM': { title: 'ISO 1174-1, driving squares', kind: 'from memory' },
   'slots-MEM': { title: 'ISO 1207 slots, nominal and least width', kind: 'from memory' },
   DUBBEL: { title: 'Dubbel, torsion of a hexagonal bar (0.115 s⁴, 0.188 s³)', kind: 'from memory' },
+  PAPPUS: {
+    title: 'Theorems of Pappus and Guldin and of Green: solids of revolution from their half-section',
+    kind: 'from memory',
+  },
   'thin-wall-practice': {
     title: 'Walls under half a millimetre give way in the chuck and under the cutter',
     kind: 'common practice',
