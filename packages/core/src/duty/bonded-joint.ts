@@ -19,6 +19,7 @@ import {
   type Spread,
   safetyDivisors,
 } from './bond-factors.ts';
+import { bondFindings, digits } from './bond-findings.ts';
 
 export interface BondResult {
   /** What the joint carries before it lets go, with no safety taken off [N·m] or [N]. */
@@ -123,7 +124,7 @@ function bonded(
     ...(safety && { safety }),
     safetyWanted: wanted,
     advice: advice(unit, duty),
-    findings: worstFirst(findings(input, unit, capacity, wanted.typical, duty, factors)),
+    findings: worstFirst(bondFindings({ input, unit, capacity, wanted: wanted.typical, duty, factors })),
     sources: [
       ...new Set<SourceKey>(['bond-MEM', 'ISO10123', ...factors.map((factor) => factor.source), 'common-practice']),
     ],
@@ -137,120 +138,6 @@ function strengthOf(strength: MPa | BondStrength): Spread {
   return { low: strength, typical: strength, high: strength };
 }
 
-function findings(
-  input: BondInput,
-  unit: 'N·m' | 'N',
-  capacity: Spread,
-  wanted: number,
-  duty: number | undefined,
-  factors: readonly Factor[],
-): Finding[] {
-  const at = input.at ?? 'bond';
-  const found: Finding[] = [];
-  const remedies = [
-    'a larger diameter counts twice in torque, length once',
-    'pin, key or thread the joint as well',
-    'a stronger compound, by its data sheet',
-  ];
-  if (duty !== undefined && duty > 0) {
-    const because = [
-      { what: 'typical capacity', value: capacity.typical, unit, limit: duty, source: 'bond-MEM' },
-      { what: 'low end of the band', value: capacity.low, unit, limit: duty, source: 'bond-MEM' },
-    ] as const;
-    const reserve = capacity.typical / duty;
-    const quoted = `${digits(capacity.typical)} ${unit} (${digits(capacity.low)} to ${digits(capacity.high)}) against ${digits(duty)} ${unit}`;
-    if (reserve < 1) {
-      found.push({
-        id: 'duty.bond-too-weak',
-        level: 'stop',
-        stage: 'duty',
-        at,
-        says: `The bond typically lets go below its duty: ${quoted}.`,
-        because,
-        remedies,
-      });
-    } else if (reserve < wanted) {
-      const says = `The bond has little reserve: ${quoted}; a safety of ${wanted} is usual, common practice.`;
-      found.push({ id: 'duty.bond-small-reserve', level: 'caution', stage: 'duty', at, says, because, remedies });
-    }
-    if (reserve >= 1 && capacity.low < duty) {
-      const says = `At the low end of what is said of such bonds it would let go: ${quoted}. Prove it before it is trusted.`;
-      found.push({
-        id: 'duty.bond-unproved',
-        level: 'caution',
-        stage: 'duty',
-        at,
-        says,
-        because,
-        remedies: ['prove it by a test', ...remedies],
-      });
-    }
-  }
-  if (input.length > 1.5 * input.diameter) {
-    const because = [
-      { what: 'length over diameter', value: input.length / input.diameter, unit: '', limit: 1.5, source: 'bond-MEM' },
-    ] as const;
-    const says = 'Shear peaks at the ends of a long joint: only 1.5 diameters of length are counted.';
-    found.push({ id: 'duty.bond-long', level: 'note', stage: 'duty', at, says, because, remedies: [] });
-  }
-  if (input.roughness !== undefined && input.roughness > 3.2) {
-    const because = [{ what: 'Ra', value: input.roughness, unit: 'µm', limit: 3.2, source: 'bond-MEM' }] as const;
-    const says = 'The surface is rougher than any that a factor is known for: nothing is taken off for it.';
-    found.push({
-      id: 'duty.bond-rough',
-      level: 'caution',
-      stage: 'duty',
-      at,
-      says,
-      because,
-      remedies: ['finish the joint to Ra 0.8 to 3.2 µm'],
-    });
-  }
-  if (input.gap !== undefined && input.gap < 0.01) {
-    const because = [{ what: 'diametral gap', value: input.gap, unit: 'mm', limit: 0.01, source: 'GOBEAR' }] as const;
-    const says = 'The gap is under 0.010 mm: the compound is wiped off when the parts go together.';
-    found.push({
-      id: 'duty.bond-tight',
-      level: 'caution',
-      stage: 'duty',
-      at,
-      says,
-      because,
-      remedies: ['give 0.02 to 0.08 mm on the diameter'],
-    });
-  }
-  const remembered = [
-    ...(typeof input.strength === 'number' ? [] : ['the strength']),
-    ...factors.filter((factor) => factor.standing !== 'computed').map((factor) => `the factor for ${factor.name}`),
-    'the shape of the formula',
-  ];
-  found.push({
-    id: 'duty.bond-from-memory',
-    level: 'note',
-    stage: 'duty',
-    at,
-    says: `From memory, low confidence: ${remembered.join(', ')}. Ask the data sheet, and prove the joint.`,
-    because: [],
-    remedies: ['use the figures of the data sheet'],
-  });
-  const unstated = (['gap', 'roughness', 'materials', 'temperature', 'ageing'] as const).filter(
-    (name) => input[name] === undefined,
-  );
-  if (unstated.length > 0) {
-    const says = `Not stated, so nothing is taken off for: ${unstated.join(', ')}. Each can take half or more.`;
-    found.push({
-      id: 'duty.bond-unstated',
-      level: 'note',
-      stage: 'duty',
-      at,
-      says,
-      because: [],
-      remedies: ['state them'],
-    });
-  }
-  return found;
-}
-
 function advice(unit: 'N·m' | 'N', duty: number | undefined): string[] {
   const proof =
     duty === undefined || duty === 0 ? '1.5 times the duty' : `${digits(1.5 * duty)} ${unit}, 1.5 times the duty`;
@@ -261,10 +148,6 @@ function advice(unit: 'N·m' | 'N', duty: number | undefined): string[] {
     'Full cure on steel at 22 °C takes 6 to 72 h, typically 24; at 10 °C about 72 h [HENK-FAQ, TM5-3820].',
     'To part it, heat to 232 to 316 °C and part it hot; ventilate, the fumes are harmful [HENK-FAQ].',
   ];
-}
-
-function digits(value: number): string {
-  return String(Number(value.toPrecision(3)));
 }
 
 function positive(parameter: string, value: number): void {

@@ -61,6 +61,16 @@ export function glandFindings(input: GlandInput, figures: GlandFigures, limits: 
         [],
       ),
     );
+  } else if (input.pressure === 0) {
+    findings.push(
+      finding(
+        'gap-no-pressure',
+        'note',
+        'The gap is not judged: there is no pressure to push the ring into it.',
+        [],
+        ['state the pressure'],
+      ),
+    );
   } else if (unpublished !== undefined) {
     const why = { what: 'pressure', value: input.pressure, unit: 'MPa' } as const;
     findings.push(

@@ -27,7 +27,7 @@ export function gapRules(
       remedies: ['reduce the land or open the mating part'],
     },
   ];
-  if (backUp || gapUnpublished(hardness, pressure)) return rules;
+  if (backUp || pressure === 0 || gapUnpublished(hardness, pressure)) return rules;
   const silicone = elastomer !== undefined && ['VMQ', 'FVMQ'].includes(knownElastomer(elastomer) ?? '');
   const shared = {
     unit: 'mm',

@@ -223,6 +223,13 @@ describe('a gland over tolerance and temperature', () => {
     expect(found({ ...base, elastomer: 'EPDM', medium: 'DOT 4' }).join()).not.toContain('medium');
   });
 
+  test('without pressure the gap is not judged, and that is said', () => {
+    const loose: GlandInput = { ...base, carrierDiameter: { min: 24, max: 24.1 } };
+    expect(found({ ...loose, pressure: 3 })).toContain('stop duty.gland-gap-diametral');
+    expect(found({ ...loose, pressure: 0 }).join()).not.toContain('gap-diametral');
+    expect(found({ ...loose, pressure: 0 })).toContain('note duty.gland-gap-no-pressure');
+  });
+
   test('what no table names is said to be unjudged', () => {
     expect(found({ ...base, elastomer: 'NBR', medium: 'molten sulphur' })).toContain('note duty.gland-medium-unknown');
     expect(found({ ...base, hardness: 60 })).toContain('caution duty.gland-gap-unpublished');
