@@ -107,7 +107,7 @@ function trustFindings({ input, factors }: JudgedBond, say: Say): Finding[] {
   const unstated = (['gap', 'roughness', 'materials', 'temperature', 'ageing'] as const).filter(
     (name) => input[name] === undefined,
   );
-  const open = `Not stated, so nothing is taken off for: ${unstated.join(', ')}. Each can take half or more.`;
+  const open = `Not stated, so nothing is taken off for: ${unstated.join(', ')}. Some of these can take half or more.`;
   return [
     say('from-memory', 'note', memory, [], ['use the figures of the data sheet']),
     ...(unstated.length > 0 ? [say('unstated', 'note', open, [], ['state them'])] : []),
