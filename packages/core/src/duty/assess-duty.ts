@@ -204,13 +204,14 @@ function glandFigures(result: GlandResult): DutyFigure[] {
 }
 
 function asLimit(limits: readonly HeldLimit[]): DutyFigure['limit'] {
-  const worst = limits.find((l) => !l.holds) ?? limits[0];
+  const worst = limits.find((l) => !l.holds && l.level !== 'note') ?? limits.find((l) => l.holds) ?? limits[0];
   return worst && { least: worst.least, most: worst.most, source: worst.source };
 }
 
+/** A limit of level `note` is good advice, not a judgement. */
 function verdictOf(limits: readonly HeldLimit[]): DutyFigure['verdict'] {
   if (limits.length === 0) return 'not judged';
-  const broken = limits.filter((l) => !l.holds);
+  const broken = limits.filter((l) => !l.holds && l.level !== 'note');
   if (broken.length === 0) return 'good';
   return broken.some((l) => l.level === 'stop') ? 'bad' : 'marginal';
 }
