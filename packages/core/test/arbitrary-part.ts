@@ -215,7 +215,8 @@ function bores(
   const { isRich, smallest, total, between, chance, typed, hole } = t;
   const widest = 0.5 * smallest;
   if (widest < 2.5 || !chance(0.6)) return undefined;
-  const bore = between(0.5, 1) * widest;
+  // A hole no wider than a quarter of the length leaves room for the points of two drills.
+  const bore = Math.min(between(0.5, 1) * widest, total / 4);
   if (isRich && chance(0.3)) {
     const wide: InsideDocument = { kind: 'bored', id: 'seat', diameter: hole(bore), depth: typed(0.2 * total) };
     const long: InsideDocument = { kind: 'drilled', id: 'way', diameter: typed(0.6 * bore), depth: 'through' };
@@ -228,7 +229,8 @@ function bores(
       diameter: hole(bore),
       depth: typed(0.4 * share * total),
     };
-    if (isRich && chance(0.4)) first.startEdge = { kind: 'chamfer', size: typed(0.06 * bore) };
+    if (isRich && chance(0.4))
+      first.startEdge = { kind: 'chamfer', size: typed(Math.min(0.06 * bore, 0.1 * share * total)) };
     const drilled: InsideDocument = {
       kind: 'drilled',
       id: `drill-${end}`,
@@ -254,7 +256,6 @@ function bores(
       ...(chance(0.4) ? [drilled] : isRich && chance(0.3) ? [cone] : isRich && chance(0.4) ? [undercut] : []),
     ];
   };
-  // The point of a drill adds at most 0.3 of its diameter; 0.35 of the length from each end never meet.
   const share = Math.min(0.5, Math.max(0.2, (total / 2 - bore) / total));
   return chance(0.5) ? { left: blind('left', share) } : { left: blind('left', share), right: blind('right', share) };
 }

@@ -203,7 +203,26 @@ test('every size comes with its limits: 16 f7 is -16/-34 µm [ISO 286], a bare l
   expect(of('seal.width')).toMatchObject({ max: 2.5, min: 2.3, basis: 'stated', kind: 'width' });
   expect(of('seal.floorDiameter')?.kind).toBe('outside diameter');
   expect(of('seal.floorRadius')?.kind).toBe('radius');
-  expect(of('guide.endEdge')?.nominal).toBe(1);
+  expect(of('guide.endEdge')).toMatchObject({
+    nominal: 1,
+    upper: 0.2,
+    kind: 'radius',
+    title: 'radius at the end of the guide',
+  });
+});
+
+test('a bare diameter under a thread has the limits of the thread: M12-6g is 11.966/11.701 at the crest [ISO 965]', () => {
+  const { dimensions } = part({
+    generalTolerance: 'm',
+    outside: [{ kind: 'cylinder', id: 'shank', diameter: 12, length: 20 }],
+    inside: { right: [{ kind: 'bored', id: 'hole', diameter: 6.9, depth: 12 }] },
+    threads: [
+      { id: 't', on: 'shank', designation: 'M12-6g' },
+      { id: 'u', on: 'hole', designation: 'M8-6H' },
+    ],
+  });
+  expect(dimensions.find((d) => d.id === 'shank.diameter')).toMatchObject({ max: 11.966, min: 11.701 });
+  expect(dimensions.find((d) => d.id === 'hole.diameter')).toMatchObject({ max: 6.912, min: 6.647 });
 });
 
 test('nothing entered: an empty outline and a note', () => {

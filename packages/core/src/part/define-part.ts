@@ -53,7 +53,7 @@ export function definePart(part: Part): PartResult {
     name: part.name,
     material,
     outline: built.outline,
-    dimensions: dimensionsOf(part),
+    dimensions: dimensionsOf(part, threads),
     outside: outside.map(asPlaced),
     inside: [...left.sections, ...right.sections].map(asPlaced),
     grooves: built.grooves.map(grooveAsPlaced),

@@ -33,6 +33,13 @@ function everything(part: Part) {
   ];
 }
 
+/** `the valve guide`, `the edge of the head`: what a segment of the outline belongs to, in words. */
+function nameOf(part: Part, feature: string): string {
+  const [id, edge] = feature.split('.');
+  const found = everything(part).find((f) => f.id === id);
+  return `${edge === undefined ? '' : 'the edge of '}the ${found ? called(found) : feature}`;
+}
+
 function names(part: Part): Finding[] {
   const all = everything(part);
   const ids = all.map((f) => f.id);
@@ -154,21 +161,20 @@ function walls({ part, built, threads }: ToJudge): Finding[] {
             ? 'part.groove-deeper-than-wall'
             : 'part.thread-deeper-than-wall';
       if (!found.some((f) => f.id === id && f.at === (kind ?? wall.inner)))
-        found.push(noWall(wall, id, kind ?? wall.inner));
+        found.push(noWall(part, wall, id, kind ?? wall.inner));
     } else {
       const limit = part.minimumWall ?? usualLeastWall;
-      if (wall.distance < limit - 1e-9)
-        found.push(thin({ ...wall, at: wall.onB.z }, limit, part.minimumWall === undefined));
+      if (wall.distance < limit - 1e-9) found.push(thin(part, { ...wall, at: wall.onB.z }, limit));
     }
   }
   return found;
 }
 
-function noWall(wall: Wall, id: string, at: string): Finding {
+function noWall(part: Part, wall: Wall, id: string, at: string): Finding {
   return stop(
     id,
     at,
-    `Between ${wall.outer} and ${wall.inner} there is no metal left.`,
+    `Between ${nameOf(part, wall.outer)} and ${nameOf(part, wall.inner)} there is no metal left.`,
     [
       { what: 'position along the part at which they meet', value: round(wall.onB.z), unit: 'mm' },
       { what: 'wall', value: 0, unit: 'mm', limit: 0 },
@@ -181,13 +187,14 @@ function noWall(wall: Wall, id: string, at: string): Finding {
   );
 }
 
-function thin(wall: Omit<Wall, 'onA' | 'onB'> & { readonly at?: number }, limit: number, isUsual: boolean): Finding {
+function thin(part: Part, wall: Omit<Wall, 'onA' | 'onB'> & { readonly at?: number }, limit: number): Finding {
+  const isUsual = part.minimumWall === undefined;
   return {
     id: 'part.wall-too-thin',
     level: isUsual ? 'caution' : 'stop',
     stage: 'part',
     at: wall.inner,
-    says: `The wall between ${wall.outer} and ${wall.inner} is only ${wall.distance.toFixed(2)} mm thick${isUsual ? '' : ', thinner than the part allows'}.`,
+    says: `The wall between ${nameOf(part, wall.outer)} and ${nameOf(part, wall.inner)} is only ${wall.distance.toFixed(2)} mm thick${isUsual ? '' : ', thinner than the part allows'}.`,
     because: [
       {
         what: isUsual
@@ -212,5 +219,5 @@ function thin(wall: Omit<Wall, 'onA' | 'onB'> & { readonly at?: number }, limit:
 function thinWeb(web: number, limit: number, part: Part): Finding {
   const inner = part.inside?.right?.at(-1)?.id ?? 'part.inside';
   const outer = part.inside?.left?.at(-1)?.id ?? 'part.inside';
-  return thin({ distance: web, outer, inner }, limit, part.minimumWall === undefined);
+  return thin(part, { distance: web, outer, inner }, limit);
 }

@@ -2,6 +2,7 @@
 import type { Finding } from '../finding.ts';
 import type { Material } from '../materials/material.ts';
 import type { Mm } from '../units/quantities.ts';
+import { called } from './gaps.ts';
 import { acrossCentroid, type BodyIntegrals, bodyIntegrals, centroidOf } from './mass-properties.ts';
 import { closedLoop, innerRadiusAt, radiusAt } from './outline-queries.ts';
 import type { Outline } from './outline-types.ts';
@@ -27,7 +28,7 @@ export function massOf(
     inertiaAxis: density === undefined ? undefined : density * body.polar,
     inertiaAcross: density === undefined ? undefined : density * acrossCentroid(body),
   };
-  return { properties, findings: left.length === 0 ? [] : [leftOut(left.map((f) => f.id))] };
+  return { properties, findings: left.length === 0 ? [] : [leftOut(left.map(called))] };
 }
 
 /** A hexagon socket in a flat, solid end, with what it takes away (and adds to the surface); undefined when it is not so simple. */
@@ -77,13 +78,13 @@ function less(body: BodyIntegrals, hole: BodyIntegrals): BodyIntegrals {
   };
 }
 
-function leftOut(ids: readonly string[]): Finding {
+function leftOut(names: readonly string[]): Finding {
   return {
     id: 'part.mass-leaves-out',
     level: 'note',
     stage: 'part',
     at: 'part',
-    says: `Volume and mass count the turned body; left out of account: ${ids.join(', ')} (threads count as cylinders of the drawn diameter).`,
+    says: `Volume and mass count the turned body; left out of account: ${names.join(', ')} (threads count as cylinders of the drawn diameter).`,
     because: [],
     remedies: [],
   };

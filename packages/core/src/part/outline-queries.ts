@@ -56,24 +56,28 @@ export interface BeamSection {
 }
 
 /** A diameter may change by this part of itself within one section of the beam. */
-const finest = 0.015;
+const finest = 0.02;
 
 /**
  * The part between two places as plain stepped sections for bending: every step of the outline is a joint, and where the diameter runs
- * (cone, arc, drill point) it is cut fine, each piece with the diameter of the same mean second moment (mean of d⁴).
+ * (cone, arc, drill point) it is cut fine, each piece with the diameters of the same mean second moment (mean of d⁴).
  */
 export function sectionsForBeam(outline: Outline, from: Mm = 0, to: Mm = outline.length): BeamSection[] {
-  const chains = [outline.outside, [...outline.insideLeft, ...outline.insideRight]] as const;
-  const ends = chains.flat().flatMap((s) => [s.from.z, s.to.z]);
+  const inside = [...outline.insideLeft, ...outline.insideRight];
+  const ends = [...outline.outside, ...inside].flatMap((s) => [s.from.z, s.to.z]);
   const joints = [from, to, ...ends.filter((z) => z > from + same && z < to - same)].sort((a, b) => a - b);
   return joints.slice(1).flatMap((b, i) => {
     const a = joints[i] ?? from;
     if (b - a <= 1e-7) return [];
-    const pieces = Math.max(...chains.map((chain) => piecesNeeded(chain, a, b)));
+    const pieces = Math.max(piecesNeeded(outline.outside, a, b), piecesNeeded(inside, a, b));
     return Array.from({ length: pieces }, (_, k) => {
       const [left, right] = [a + ((b - a) * k) / pieces, a + ((b - a) * (k + 1)) / pieces];
-      const [outerDiameter, innerDiameter] = chains.map((chain) => meanDiameter(chain, left, right));
-      return { from: left, to: right, outerDiameter: outerDiameter ?? 0, innerDiameter: innerDiameter ?? 0 };
+      return {
+        from: left,
+        to: right,
+        outerDiameter: meanDiameter(outline.outside, left, right),
+        innerDiameter: meanDiameter(inside, left, right),
+      };
     });
   });
 }
@@ -81,7 +85,8 @@ export function sectionsForBeam(outline: Outline, from: Mm = 0, to: Mm = outline
 function piecesNeeded(chain: readonly Segment[], a: Mm, b: Mm): number {
   const radii = [0.001, 0.25, 0.5, 0.75, 0.999].map((t) => largestRadiusAt(chain, a + t * (b - a)));
   const high = Math.max(...radii);
-  return high === 0 ? 1 : Math.min(80, Math.ceil((high - Math.min(...radii)) / (finest * high) + 1e-9) || 1);
+  if (high === 0) return 1;
+  return Math.min(24, Math.max(1, Math.ceil((high - Math.min(...radii)) / (finest * high) - 1e-9)));
 }
 
 /** Of the same mean d⁴, by three points of Gauss. */
