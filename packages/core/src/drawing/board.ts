@@ -14,6 +14,7 @@ import {
 } from './box.ts';
 import type { At, Item, PathPart, Stroke, TextItem } from './scene.ts';
 import { lineThrough, shifted } from './shapes.ts';
+import { boxOf, Stretches } from './stretches.ts';
 import { textWidth, type Weight } from './text-width.ts';
 
 /** Height of the capitals of a dimension, of a note's title, of the small print. */
@@ -39,9 +40,9 @@ export class Board {
   /** Where text stands. */
   readonly texts: Box[] = [];
   /** Visible edges of the part: no text over them. */
-  readonly edges: Stretch[] = [];
+  readonly edges = new Stretches();
   /** Dimension, extension and leader lines: no text over them either. */
-  readonly lines: Stretch[] = [];
+  readonly lines = new Stretches();
   /** Regions taken as a whole: the title block, a detail view, lined sections. */
   readonly taken: Box[] = [];
   /** Where along the sheet leaders will start that are not drawn yet. */
@@ -70,8 +71,8 @@ export class Board {
     return (
       !this.texts.some((t) => overlap(t, wide)) &&
       !this.taken.some((t) => overlap(t, wide)) &&
-      !this.edges.some((e) => passesThrough(e, wide)) &&
-      !this.lines.some((l) => passesThrough(l, wide))
+      !this.edges.near(wide).some((e) => passesThrough(e, wide)) &&
+      !this.lines.near(wide).some((l) => passesThrough(l, wide))
     );
   }
 
@@ -82,21 +83,23 @@ export class Board {
 
   /** How many drawn lines a further line would cross. */
   crossings(line: Stretch): number {
-    return this.lines.filter((l) => cross(l, line)).length;
+    return this.lines.near(boxOf(line)).filter((l) => cross(l, line)).length;
   }
 
   /** How many drawn lines and edges a further line would be lost in. */
   coverings(line: Stretch): number {
-    return this.lines.filter((l) => runsAlong(line, l)).length + this.edges.filter((e) => runsAlong(line, e)).length;
+    const box = grown(boxOf(line), 1);
+    const drawn = [...this.lines.near(box), ...this.edges.near(box)];
+    return drawn.filter((other) => runsAlong(line, other)).length;
   }
 
   edgeCrossings(line: Stretch): number {
-    return this.edges.filter((e) => cross(e, line)).length;
+    return this.edges.near(boxOf(line)).filter((e) => cross(e, line)).length;
   }
 
-  /** What it costs to put text over places from which other leaders have still to come. */
+  /** How many places lie under these boxes from which leaders have still to come. */
   waitingUnder(boxes: readonly Box[]): number {
-    return 6 * boxes.reduce((sum, box) => sum + this.waiting.filter((x) => x > box.left && x < box.right).length, 0);
+    return boxes.reduce((sum, box) => sum + this.waiting.filter((x) => x > box.left && x < box.right).length, 0);
   }
 
   /** Takes over another board's drawing, shifted. */
@@ -108,8 +111,8 @@ export class Board {
     this.items.push(...other.items.map((item) => shifted(item, by)));
     this.texts.push(...other.texts.map((box) => moved(box, by)));
     this.taken.push(...other.taken.map((box) => moved(box, by)));
-    this.edges.push(...other.edges.map(shift));
-    this.lines.push(...other.lines.map(shift));
+    this.edges.push(...other.edges.all.map(shift));
+    this.lines.push(...other.lines.all.map(shift));
   }
 
   /** The room of every single item. */

@@ -57,26 +57,28 @@ export function around(boxes: readonly Box[]): Box | undefined {
   return { left, top, right, bottom };
 }
 
-/** Whether a straight line passes through the inside of a box (Liang and Barsky's clipping). */
-export function passesThrough(line: Stretch, box: Box): boolean {
-  const dx = line.b.x - line.a.x;
-  const dy = line.b.y - line.a.y;
+/**
+ * Whether a straight line passes through the inside of a box (Liang and Barsky's clipping). This and the two below are asked some
+ * hundred thousand times for a crowded sheet, hence no arrays or objects in them.
+ */
+export function passesThrough({ a, b }: Stretch, box: Box): boolean {
+  if (a.x <= box.left && b.x <= box.left) return false;
+  if (a.x >= box.right && b.x >= box.right) return false;
+  if (a.y <= box.top && b.y <= box.top) return false;
+  if (a.y >= box.bottom && b.y >= box.bottom) return false;
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
   let enter = 0;
   let leave = 1;
-  const sides: readonly (readonly [number, number])[] = [
-    [-dx, line.a.x - box.left],
-    [dx, box.right - line.a.x],
-    [-dy, line.a.y - box.top],
-    [dy, box.bottom - line.a.y],
-  ];
-  for (const [towards, room] of sides) {
-    if (towards === 0) {
-      if (room <= 0) return false;
-      continue;
-    }
-    const t = room / towards;
-    if (towards < 0) enter = Math.max(enter, t);
-    else leave = Math.min(leave, t);
+  if (dx !== 0) {
+    const [one, other] = [(box.left - a.x) / dx, (box.right - a.x) / dx];
+    enter = Math.max(enter, Math.min(one, other));
+    leave = Math.min(leave, Math.max(one, other));
+  }
+  if (dy !== 0) {
+    const [one, other] = [(box.top - a.y) / dy, (box.bottom - a.y) / dy];
+    enter = Math.max(enter, Math.min(one, other));
+    leave = Math.min(leave, Math.max(one, other));
   }
   return leave - enter > 1e-9;
 }
@@ -85,24 +87,29 @@ export function passesThrough(line: Stretch, box: Box): boolean {
 export function runsAlong(one: Stretch, other: Stretch, apart: Mm = 0.7): boolean {
   const length = Math.hypot(other.b.x - other.a.x, other.b.y - other.a.y);
   if (length < 1e-9) return false;
-  const [ux, uy] = [(other.b.x - other.a.x) / length, (other.b.y - other.a.y) / length];
-  const seen = (p: At) => ({
-    along: (p.x - other.a.x) * ux + (p.y - other.a.y) * uy,
-    off: Math.abs((p.y - other.a.y) * ux - (p.x - other.a.x) * uy),
-  });
-  const [a, b] = [seen(one.a), seen(one.b)];
-  if (a.off > apart || b.off > apart) return false;
-  return Math.min(Math.max(a.along, b.along), length) - Math.max(Math.min(a.along, b.along), 0) > 0.5;
+  const limit = apart * length;
+  if (Math.abs(side(one.a, other)) > limit || Math.abs(side(one.b, other)) > limit) return false;
+  const a = along(one.a, other) / length;
+  const b = along(one.b, other) / length;
+  return Math.min(Math.max(a, b), length) - Math.max(Math.min(a, b), 0) > 0.5;
 }
 
 /** Whether two straight lines cross at a point inside both. */
 export function cross(one: Stretch, other: Stretch): boolean {
-  const side = (p: At, line: Stretch) =>
-    (line.b.x - line.a.x) * (p.y - line.a.y) - (line.b.y - line.a.y) * (p.x - line.a.x);
+  return areApart(side(one.a, other), side(one.b, other)) && areApart(side(other.a, one), side(other.b, one));
+}
+
+function areApart(p: number, q: number): boolean {
   const tiny = 1e-9;
-  const a = side(one.a, other);
-  const b = side(one.b, other);
-  const c = side(other.a, one);
-  const d = side(other.b, one);
-  return ((a > tiny && b < -tiny) || (a < -tiny && b > tiny)) && ((c > tiny && d < -tiny) || (c < -tiny && d > tiny));
+  return (p > tiny && q < -tiny) || (p < -tiny && q > tiny);
+}
+
+/** Distance of a point from a line, times the line's length; its sign tells the side. */
+function side(p: At, line: Stretch): number {
+  return (line.b.x - line.a.x) * (p.y - line.a.y) - (line.b.y - line.a.y) * (p.x - line.a.x);
+}
+
+/** How far along a line a point lies, times the line's length. */
+function along(p: At, line: Stretch): number {
+  return (line.b.x - line.a.x) * (p.x - line.a.x) + (line.b.y - line.a.y) * (p.y - line.a.y);
 }

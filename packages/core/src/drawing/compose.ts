@@ -6,7 +6,7 @@ import { type Box, boxAt, grown, within } from './box.ts';
 import { drawDetail, markDetail } from './detail-view.ts';
 import { drawEndView, endsToShow, sideFor } from './end-view.ts';
 import { grooveGroups, grooveNote, groovePlaces, needsDetail } from './groove-marks.ts';
-import { placeNote, type Zone } from './leaders.ts';
+import { placeNote } from './leaders.ts';
 import { type MarkRoom, placeMarks } from './main-marks.ts';
 import { drawMainView } from './main-view.ts';
 import { type Mark, markText, type TableRow } from './marks.ts';
@@ -16,6 +16,7 @@ import { findRoom } from './pack.ts';
 import { frameOf, type Paper } from './paper.ts';
 import { insideMarks, lengthMark, outsideMarks } from './section-marks.ts';
 import type { DrawingSettings } from './settings.ts';
+import type { Zone } from './shelf.ts';
 import { drawTable } from './size-table.ts';
 import { Sizes } from './sizes.ts';
 import { edgeMarks, notTurnedMarks, threadMarks } from './small-marks.ts';
@@ -63,18 +64,19 @@ export function composeViews(part: PartResult, settings: DrawingSettings, scale:
     ...notTurnedMarks(part, sizes),
     ...overall(part, sizes),
   ];
-  const lost = placeMarks(board, part, view, marks, room);
-  const table = lost.map((mark) => tableRow(board, mark, view, room, letters.next()));
+  const unplaced = placeMarks(board, part, view, marks, room);
+  const table = unplaced.map((mark) => tableRow(board, mark, view, room, letters.next()));
   table.push(...placeEndViews(board, part, settings, view, room, region.right - region.left, sizes, letters));
-  table.push(...sizes.left().map((d) => ({ letter: '', title: d.title, text: sizes.text(d), of: d.id })));
 
   const details = named.map(({ group, letter }) => drawDetail(part, group, letter, scale, settings));
-  table.push(...details.flatMap((d) => d.left), ...curveRows(part, settings));
+  table.push(...details.flatMap((d) => d.left));
+  const lost = table.length;
+  table.push(...notDrawn(sizes), ...curveRows(part, settings));
   return settle(
     board,
     details.map((d) => d.board),
     table,
-    { region, title, paper, scale },
+    { region, title, paper, scale, lost },
   );
 }
 
@@ -160,6 +162,11 @@ function placeEndViews(
   return rows;
 }
 
+/** Sizes of what the part stage could not make and left out of the outline: they are stated all the same. */
+function notDrawn(sizes: Sizes): TableRow[] {
+  return sizes.left().map((d) => ({ letter: '', title: `not drawn: ${d.title}`, text: sizes.text(d), of: d.id }));
+}
+
 /** A free curve is told by its points. */
 function curveRows(part: PartResult, settings: DrawingSettings): TableRow[] {
   return part.outside.flatMap(({ feature }) => {
@@ -191,6 +198,7 @@ interface Layout {
   readonly title: Box;
   readonly paper: Paper;
   readonly scale: number;
+  readonly lost: number;
 }
 
 /** Puts the main view as near the middle as leaves room for the rest. */
@@ -210,7 +218,7 @@ function settleAt(
   layout: Layout,
   share: number,
 ): Composition {
-  const { region, title, paper, scale } = layout;
+  const { region, title, paper, scale, lost } = layout;
   const sheet = new Board();
   const extent = main.extent() ?? boxAt(0, 0, 0, 0);
   const spare = title.top - 4 - region.top - (extent.bottom - extent.top);
@@ -232,7 +240,7 @@ function settleAt(
   for (const detail of details) fits = put(detail) && fits;
   const onSheet = [1, 2, 3].some((blocks) => put(drawTable(table, blocks)));
   if (!onSheet) put(continuedNote());
-  return { board: sheet, paper, scale, fits, lost: table.length, overflow: onSheet ? [] : table };
+  return { board: sheet, paper, scale, fits, lost, overflow: onSheet ? [] : table };
 }
 
 function continuedNote(): Board {

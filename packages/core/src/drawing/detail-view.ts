@@ -10,7 +10,7 @@ import { insideCircle } from './clip-circle.ts';
 import { addRing } from './end-view.ts';
 import type { GrooveGroup } from './groove-marks.ts';
 import { type Bound, hatchParts } from './hatch.ts';
-import { placeNote, type Zone } from './leaders.ts';
+import { placeNote } from './leaders.ts';
 import { placeLengths } from './length-rows.ts';
 import { curves, hatchSpacing, isFace, seenEdges } from './main-view.ts';
 import type { TableRow } from './marks.ts';
@@ -18,6 +18,7 @@ import { type NumberStyle, numberText } from './numbers.ts';
 import { scaleText } from './scales.ts';
 import { nameOf } from './section-marks.ts';
 import { circle, lineThrough } from './shapes.ts';
+import type { Zone } from './shelf.ts';
 import { chords, isHollow, place, runParts, runsOf, type View } from './view.ts';
 
 const enlargements = [2, 5, 10, 20, 50];

@@ -58,11 +58,15 @@ function along(p: { readonly z: Mm; readonly r: number }): number {
   return (p.r + p.z) / root2;
 }
 
-/** The lowest and highest offset a segment can have. */
+/** Offsets between which a segment lies. */
 function reach(segment: Segment): number[] {
-  if (segment.kind === 'line') return [offset(segment.from), offset(segment.to)];
-  const middle = offset(segment.centre);
-  return [middle - segment.radius, middle + segment.radius];
+  const ends = [offset(segment.from), offset(segment.to)];
+  if (segment.kind === 'line') return ends;
+  const tip = segment.radius / root2;
+  const farthest = [1, -1]
+    .map((s) => ({ z: segment.centre.z - s * tip, r: segment.centre.r + s * tip }))
+    .filter((p) => isOnArc(segment, p));
+  return [...ends, ...farthest.map(offset)];
 }
 
 /** Where the line of offset `u` crosses a segment, as positions along it. */

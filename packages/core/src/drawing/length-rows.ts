@@ -8,6 +8,7 @@ import { textBox, textHeight } from './board.ts';
 import { type Box, boxAt, grown, overlap, passesThrough, type Stretch } from './box.ts';
 import type { At } from './scene.ts';
 import { arrowhead, arrowLength } from './shapes.ts';
+import { boxOf } from './stretches.ts';
 import { textWidth } from './text-width.ts';
 
 export interface RowLength {
@@ -101,7 +102,7 @@ function fits(
   if (!board.isFree(box)) return false;
   // Dimension lines in one row do not run into one another; they may meet end to end.
   const own = boxAt(choice.from + 0.1, y - 0.4, choice.to - choice.from - 0.2, 0.8);
-  if (rowLines(board, y).some((line) => overlap(line, own)) || !board.isClearOfText(asLine(choice, y))) return false;
+  if (rowLines(board, own).some((line) => overlap(line, own)) || !board.isClearOfText(asLine(choice, y))) return false;
   const ends = extensions(length, y, settings);
   if (!ends.every((line) => board.isClearOfText(line))) return false;
   if (ends.some((line) => passesThrough(line, grown(box, 0.4)))) return false;
@@ -109,10 +110,11 @@ function fits(
   return !waiting.some((w) => extensions(w, far, settings).some((line) => passesThrough(line, grown(box, 0.6))));
 }
 
-function rowLines(board: Board, y: Mm): Box[] {
+function rowLines(board: Board, own: Box): Box[] {
   return board.lines
-    .filter((l) => Math.abs(l.a.y - y) < 1 && Math.abs(l.b.y - y) < 1)
-    .map((l) => boxAt(Math.min(l.a.x, l.b.x), y - 0.4, Math.abs(l.b.x - l.a.x), 0.8));
+    .near(own)
+    .filter((l) => Math.abs(l.a.y - l.b.y) < 0.1)
+    .map((l) => grown(boxOf(l), 0.4));
 }
 
 function asLine(choice: Choice, y: Mm): Stretch {

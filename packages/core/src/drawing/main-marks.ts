@@ -1,13 +1,15 @@
 /** Sets the marks of the main view in order: what has least choice first. */
 import type { PartResult } from '../part/part-result.ts';
 import type { Mm } from '../units/quantities.ts';
+import { placeAcross } from './across.ts';
 import type { Board } from './board.ts';
 import type { Box } from './box.ts';
 import { placeFinish } from './finish-marks.ts';
-import { placeAcross, placeBest, type TouchAt, type Zone } from './leaders.ts';
+import { placeBest, type TouchAt } from './leaders.ts';
 import { placeLengths, type RowLength } from './length-rows.ts';
 import type { DiameterMark, FinishMark, LeaderMark, LengthMark, Mark } from './marks.ts';
 import { insideChain } from './section-marks.ts';
+import type { Zone } from './shelf.ts';
 import { fitsBetweenArrows, placeColumn } from './side-columns.ts';
 import { type Half, place, radiusAt, type View } from './view.ts';
 

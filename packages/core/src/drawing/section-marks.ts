@@ -163,6 +163,7 @@ export function insideMarks(part: PartResult, sizes: Sizes): Mark[] {
 function pointNote(feature: InsideSection, title: string, own: readonly Segment[]): Mark[] {
   if (feature.kind !== 'drilled' || feature.pointAngle === undefined || feature.pointAngle === 180) return [];
   const cone = own.filter((s) => Math.abs(s.to.z - s.from.z) > 1e-9 && Math.abs(s.to.r - s.from.r) > 1e-9);
+  if (cone.length === 0) return [];
   const lines = [`${feature.pointAngle}° point`];
   return [{ mark: 'leader', of: feature.id, title: `${title}, point`, lines, points: spots(cone), upperOnly: true }];
 }

@@ -1,0 +1,102 @@
+/** A text on a short horizontal line, at the end of a leader: whether it may stand there, and what else that costs. */
+import type { Mm } from '../units/quantities.ts';
+import { type Board, textBox, textHeight } from './board.ts';
+import { around, type Box, grown, passesThrough, type Stretch, within } from './box.ts';
+import type { At } from './scene.ts';
+import { textWidth } from './text-width.ts';
+
+export interface Zone {
+  /** Text starts at this height of the sheet, going up (−1) or down (1). */
+  readonly first: Mm;
+  readonly outward: 1 | -1;
+  readonly rows: number;
+  /** What is drawn must stay inside. */
+  readonly inside: Box;
+}
+
+const pitch: Mm = 2.1;
+const gap: Mm = 0.8;
+
+/** A shelf that starts at the elbow and runs right (1) or left (−1). */
+export interface Shelf {
+  readonly lines: readonly string[];
+  readonly elbow: At;
+  readonly side: 1 | -1;
+}
+
+export function rowHeights(zone: Zone): Mm[] {
+  return Array.from({ length: Math.max(0, zone.rows) }, (_, row) => zone.first + zone.outward * pitch * row);
+}
+
+export function mayStand(board: Board, shelf: Shelf, leader: Stretch, inside: Box): boolean {
+  const boxes = lineBoxes(shelf);
+  const whole = around(boxes);
+  const { elbow } = shelf;
+  if (!whole || !within(whole, inside) || !within({ ...whole, left: elbow.x, right: elbow.x }, inside)) return false;
+  return (
+    boxes.every((box) => board.isFree(box)) &&
+    board.isClearOfText(leader) &&
+    board.isClearOfText({ a: elbow, b: shelfEnd(shelf) }) &&
+    !boxes.some((box) => passesThrough(leader, grown(box, 0.3)))
+  );
+}
+
+/** What it costs to cross other lines, to be lost in them, or to stand over the start of leaders yet to come. */
+export function troubleOf(board: Board, leader: Stretch, shelf: Shelf): number {
+  // A little off the point itself, which lies on an edge that the leader is meant to touch.
+  const line = { a: towards(leader.a, leader.b, 0.4), b: leader.b };
+  return (
+    30 * board.coverings(line) +
+    15 * board.edgeCrossings(line) +
+    12 * board.crossings(line) +
+    6 * board.waitingUnder(lineBoxes(shelf))
+  );
+}
+
+/**
+ * The cheapest of many candidates. Their own price is known at once; what they add by trouble with others is only worked out
+ * while it could still matter.
+ */
+export function cheapest<T extends { readonly price: number }>(
+  candidates: readonly T[],
+  trouble: (candidate: T) => number,
+  isPossible: (candidate: T) => boolean,
+): { readonly candidate: T; readonly cost: number } | undefined {
+  let best: { readonly candidate: T; readonly cost: number } | undefined;
+  for (const candidate of candidates.toSorted((a, b) => a.price - b.price)) {
+    if (best && candidate.price >= best.cost) break;
+    if (!isPossible(candidate)) continue;
+    const cost = candidate.price + trouble(candidate);
+    if (!best || cost < best.cost) best = { candidate, cost };
+  }
+  return best;
+}
+
+export function drawShelf(board: Board, shelf: Shelf, of: string): void {
+  board.line(shelf.elbow, shelfEnd(shelf), 'dimension', of);
+  shelf.lines.forEach((line, i) => {
+    board.text(lineAt(shelf, i), line, { anchor: shelf.side === 1 ? 'start' : 'end', of });
+  });
+}
+
+function lineBoxes(shelf: Shelf): Box[] {
+  const anchor = shelf.side === 1 ? 'start' : 'end';
+  return shelf.lines.map((line, i) => textBox(lineAt(shelf, i), line, { anchor }));
+}
+
+/** The base line of the first line is just above the shelf, the second hangs below it. */
+function lineAt({ elbow, side }: Shelf, index: number): At {
+  const y = index === 0 ? elbow.y - gap : elbow.y + index * (textHeight.dimension + gap);
+  return { x: elbow.x + side * 0.8, y };
+}
+
+function shelfEnd({ lines, elbow, side }: Shelf): At {
+  const widest = Math.max(0, ...lines.map((line) => textWidth(line, textHeight.dimension)));
+  return { x: elbow.x + side * (widest + 1.2), y: elbow.y };
+}
+
+function towards(from: At, to: At, by: Mm): At {
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  if (length === 0) return from;
+  return { x: from.x + ((to.x - from.x) * by) / length, y: from.y + ((to.y - from.y) * by) / length };
+}
