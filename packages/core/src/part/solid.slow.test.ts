@@ -175,7 +175,7 @@ test.each(Object.entries(parts))(
   (_, document) => {
     const made = part(document);
     expect(made.findings.filter((f) => f.level !== 'note')).toEqual([]);
-    compare(made, revolved(made), 1e-9);
+    compare(made, revolved(made), 1e-12);
   },
 );
 
@@ -199,7 +199,7 @@ test('a shoulder radius and a chamfer are the ones the modeller makes on fused c
       ],
     }),
     solid,
-    1e-7,
+    1e-8,
   );
 });
 
@@ -211,7 +211,7 @@ test('a radius between cone and cylinder is the one the modeller rolls in', () =
     { kind: 'cone', id: 'cone', startDiameter: 16, endDiameter: 24, length: 10 },
     { kind: 'cylinder', id: 'body', diameter: 24, length: 20, startEdge: { kind: 'fillet', radius: 5 } },
   ];
-  compare(part({ outside }), solid, 1e-7);
+  compare(part({ outside }), solid, 1e-8);
 });
 
 test('grooves with floor radii, a drilled hole with its point and a counterbore are those cut from a solid bar', () => {
@@ -236,7 +236,7 @@ test('grooves with floor radii, a drilled hole with its point and a counterbore 
       grooves: [{ id: 'g', on: 'bar', along: 12, width: 4, floorDiameter: 14, floorRadius: 0.5, purpose: 'o-ring' }],
     }),
     solid,
-    1e-7,
+    1e-8,
   );
 });
 
@@ -255,7 +255,7 @@ test('a crown is what a sphere leaves of a bar, bored through its tip', () => {
       inside: { left: [{ kind: 'bored', id: 'way', diameter: 8, depth: 'through' }] },
     }),
     solid,
-    1e-7,
+    1e-8,
   );
 });
 
