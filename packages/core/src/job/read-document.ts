@@ -25,8 +25,10 @@ export function parseJson(text: string, name: string): unknown {
   } catch (error) {
     const reason = error instanceof Error ? error.message.replace(/\s+/g, ' ') : 'broken';
     const at = /position (\d+)/.exec(reason)?.[1];
-    const line = at === undefined ? '' : ` in line ${text.slice(0, Number(at)).split('\n').length}`;
-    throw new InputError([{ path: name, value: reason.slice(0, 80), expected: `JSON text; it breaks${line}` }]);
+    const line = at === undefined ? '' : `, line ${text.slice(0, Number(at)).split('\n').length}`;
+    const broken = at === undefined ? text : text.slice(Math.max(0, Number(at) - 20), Number(at) + 20);
+    const why = reason.replace(/ in JSON at position.*| is not valid JSON/, '').slice(0, 80);
+    throw new InputError([{ path: name, value: broken.trim().slice(0, 60), expected: `JSON text (${why}${line})` }]);
   }
 }
 

@@ -1,0 +1,35 @@
+/** `packet`: the printable set for the workshop. */
+import { InputError } from '@sparewright/core/errors';
+import { assessFile } from '../assess-file.ts';
+import { type ExitCode, exitCodes } from '../exit-codes.ts';
+import { withProgress } from '../progress.ts';
+import { writtenLines } from '../show/written.ts';
+import type { Terminal } from '../terminal.ts';
+import { writeWhole } from '../write-file.ts';
+
+export interface PacketOptions {
+  readonly output: string;
+  readonly workshop?: string;
+  readonly paper?: string;
+}
+
+export async function packetCommand(file: string, options: PacketOptions, terminal: Terminal): Promise<ExitCode> {
+  const paper = paperOf(options.paper);
+  const assessed = await assessFile(file, options.workshop, terminal);
+  const { read, chosen, assessment } = assessed;
+  const job = paper === undefined ? read.job : { ...read.job, sheet: { ...read.job.sheet, paper } };
+  const pdf = await withProgress(terminal, 'Setting the packet', async () => {
+    // The typesetter is heavy: only this command pays for it.
+    const { makePacket } = await import('@sparewright/output/packet/packet');
+    return makePacket({ job, workshop: chosen.workshop, assessment });
+  });
+  writeWhole(options.output, pdf);
+  await terminal.out(writtenLines([options.output], assessed, terminal));
+  return exitCodes.fine;
+}
+
+function paperOf(typed: string | undefined): 'A4' | 'Letter' | undefined {
+  const known = (['A4', 'Letter'] as const).find((paper) => paper.toLowerCase() === typed?.toLowerCase());
+  if (typed === undefined || known) return known;
+  throw new InputError([{ path: '--paper', value: typed, expected: 'A4 or Letter', example: 'A4' }]);
+}

@@ -1,0 +1,144 @@
+/** The commands, what they take, and the help that teaches them. */
+import { Command } from 'commander';
+import type { AskOptions } from './commands/ask.ts';
+import type { AssessOptions } from './commands/assess.ts';
+import type { DrawingOptions } from './commands/drawing.ts';
+import type { PacketOptions } from './commands/packet.ts';
+import type { ServeOptions } from './commands/serve.ts';
+import type { TablesOptions } from './commands/tables.ts';
+import type { ExitCode } from './exit-codes.ts';
+import { clean } from './show/text.ts';
+import type { Terminal } from './terminal.ts';
+
+export const version = '0.1.0';
+
+const workshopOption = [
+  '--workshop <file>',
+  'lathe, cutters and gauges; left out, the only *.workshop.json beside the job is taken',
+] as const;
+
+const exitHelp = `
+Exit codes
+  0   done; assess and check: no finding of level stop
+  1   assess and check: there is a finding of level stop; cut no metal before it is settled
+  2   what was put in will not do: one line says where, what it was, what was expected
+  3   a file could not be written; nothing of it is left
+  70  a fault of this program; please report it
+
+Begin here
+  sparewright assess examples/valve-guide-pin.job.json
+  sparewright ask limits --json '{"size":"40 f7"}'
+  sparewright help packet`;
+
+/** Every command answers with its exit code through `done`. */
+export function createProgram(terminal: Terminal, done: (code: ExitCode) => void): Command {
+  const program = new Command('sparewright')
+    .description('Remake worn, discontinued turned parts on a light lathe.')
+    .version(version, '--version', 'show the version')
+    .helpOption('-h, --help', 'show help')
+    .exitOverride()
+    .showSuggestionAfterError()
+    .configureOutput({
+      writeOut: (text) => void terminal.out(text),
+      writeErr: (text) => terminal.err(text),
+      outputError: (text, write) => write(`sparewright: ${clean(text.replace(/^error: /, '').trim())}\n`),
+      getOutHelpWidth: () => terminal.width,
+      getErrHelpWidth: () => terminal.width,
+    })
+    .addHelpText('after', exitHelp);
+
+  const command = (usage: string, sentence: string, example: string): Command =>
+    program.command(usage).description(sentence).addHelpText('after', `\nExample\n  ${example}`);
+
+  program.commandsGroup('A job');
+  command(
+    'assess <job>',
+    'Says how a whole job stands: what was found, how it is made, what to beware of.',
+    'sparewright assess examples/valve-guide-pin.job.json',
+  )
+    .option(...workshopOption)
+    .option('--json', 'the figures as JSON, for other programs')
+    .action(async (job: string, options: AssessOptions) => {
+      const { assessCommand } = await import('./commands/assess.ts');
+      done(await assessCommand(job, options, terminal));
+    });
+
+  command(
+    'check <job>',
+    'Says whether a job file reads and what was found in it; the exit code tells scripts.',
+    'sparewright check examples/plunger.job.json && echo no stops',
+  )
+    .option(...workshopOption)
+    .action(async (job: string, options: { workshop?: string }) => {
+      const { checkCommand } = await import('./commands/check.ts');
+      done(await checkCommand(job, options, terminal));
+    });
+
+  command(
+    'tables <job>',
+    'Shows what to dial in, pass by pass, in the numbers of this lathe’s own dials.',
+    'sparewright tables examples/valve-guide-pin.job.json --csv tables',
+  )
+    .option(...workshopOption)
+    .option('--csv <folder>', 'write each table as a CSV file into a folder')
+    .action(async (job: string, options: TablesOptions) => {
+      const { tablesCommand } = await import('./commands/tables.ts');
+      done(await tablesCommand(job, options, terminal));
+    });
+
+  command(
+    'drawing <job>',
+    'Draws the dimensioned sheet of the part as SVG.',
+    'sparewright drawing examples/plunger.job.json -o plunger.svg',
+  )
+    .requiredOption('-o, --output <file>', 'file to write, ending in .svg')
+    .option(...workshopOption)
+    .action(async (job: string, options: DrawingOptions) => {
+      const { drawingCommand } = await import('./commands/drawing.ts');
+      done(await drawingCommand(job, options, terminal));
+    });
+
+  command(
+    'packet <job>',
+    'Writes the printable set for the workshop: drawing, setups, tables, inspection, cautions.',
+    'sparewright packet examples/gland-spindle.job.json -o spindle.pdf --paper Letter',
+  )
+    .requiredOption('-o, --output <file>', 'PDF file to write')
+    .option(...workshopOption)
+    .option('--paper <size>', 'A4 or Letter; left out, what the job says')
+    .action(async (job: string, options: PacketOptions) => {
+      const { packetCommand } = await import('./commands/packet.ts');
+      done(await packetCommand(job, options, terminal));
+    });
+
+  program.commandsGroup('A question');
+  command(
+    'ask [name]',
+    'Answers one question of the trade with its sources: limits, threads, seals, forces and more.',
+    [
+      `sparewright ask limits --json '{"size":"40 f7"}'`,
+      'sparewright ask limits                 what the question takes',
+      'sparewright ask --list                 all questions',
+      `echo '{"ask":"limits","size":"40 f7"}' | sparewright ask --lines`,
+    ].join('\n  '),
+  )
+    .option('--json <input>', 'what is put in, as a JSON object')
+    .option('--list', 'list the questions')
+    .option('--lines', 'read one JSON request a line, write one JSON answer a line')
+    .action(async (name: string | undefined, options: AskOptions) => {
+      const { askCommand } = await import('./commands/ask.ts');
+      done(await askCommand(name, options, terminal));
+    });
+
+  program.commandsGroup('The workbench');
+  command('serve', 'Opens the workbench for a browser on this computer.', 'sparewright serve --port 4180')
+    .option('--port <number>', 'port to listen on; left out, 4180 or the next free one')
+    .option('--host <address>', 'address to listen on; left out, this computer only')
+    .option('--jobs <folder>', 'folder with job files and a workshop; left out, the examples')
+    .action(async (options: ServeOptions) => {
+      const { serveCommand } = await import('./commands/serve.ts');
+      done(await serveCommand(options, terminal));
+    });
+
+  return program;
+}

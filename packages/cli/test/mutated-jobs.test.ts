@@ -1,0 +1,103 @@
+import { InputError } from '@sparewright/core/errors';
+import { assess } from '@sparewright/core/job/assess';
+import { readJob, readWorkshop } from '@sparewright/core/job/read-document';
+import { nonFiniteAt } from '@sparewright/core/questions/non-finite';
+import fc from 'fast-check';
+import picocolors from 'picocolors';
+import { expect, test } from 'vitest';
+import { dialTableLines } from '../src/show/dial-tables.ts';
+import { summaryLines } from '../src/show/summary.ts';
+import type { Terminal } from '../src/terminal.ts';
+import { exampleDocument, jobNames, mutated, mutation } from './mutations.ts';
+
+const runs = Number(process.env.SPAREWRIGHT_RUNS ?? 250);
+const workshopDocument = exampleDocument('light-bench.workshop.json');
+const workshop = readWorkshop(workshopDocument);
+const terminal: Terminal = {
+  out: () => Promise.resolve(),
+  err: () => undefined,
+  input: (async function* () {})(),
+  ink: picocolors.createColors(false),
+  width: 100,
+  watched: false,
+  debug: false,
+};
+
+/** What the document is read as; undefined when it is refused as it should be. */
+function readOrRefuse<T>(read: () => T): T | undefined {
+  try {
+    return read();
+  } catch (error) {
+    expect(error).toBeInstanceOf(InputError);
+    return undefined;
+  }
+}
+
+function checkWhole(jobDocument: unknown, shop: unknown): boolean {
+  const job = readOrRefuse(() => readJob(jobDocument));
+  const made = shop === workshopDocument ? workshop : readOrRefuse(() => readWorkshop(shop));
+  if (!job || !made) return false;
+  const assessment = assess(job, made);
+  expect(nonFiniteAt(assessment), 'a number that is none').toBeUndefined();
+  const read = { file: 'x.job.json', job };
+  const chosen = { file: 'x.workshop.json', workshop: made, told: '' };
+  const lines = [
+    ...summaryLines(read, chosen, assessment, terminal),
+    ...(assessment.route ? dialTableLines(assessment.route, job, terminal) : []),
+  ];
+  for (const line of lines) {
+    expect([...line].length, line).toBeLessThanOrEqual(100);
+    expect(line).not.toMatch(/\bNaN\b|\bundefined\b|\bInfinity\b|\[object|\p{Cc}/u);
+  }
+  return true;
+}
+
+test.each(jobNames)(
+  '%s with fields missing, doubled or spoiled is refused by name or assessed in finite numbers',
+  (name) => {
+    const document = exampleDocument(`${name}.job.json`);
+    let assessed = 0;
+    fc.assert(
+      fc.property(fc.array(mutation, { minLength: 1, maxLength: 4 }), (mutations) => {
+        if (checkWhole(mutated(document, mutations), workshopDocument)) assessed += 1;
+      }),
+      { numRuns: runs },
+    );
+    // A property over refusals alone would prove little.
+    expect(assessed).toBeGreaterThan(runs / 10);
+  },
+);
+
+test('a workshop with fields missing, doubled or spoiled is refused by name or planned with in finite numbers', () => {
+  const documents = jobNames.map((name) => exampleDocument(`${name}.job.json`));
+  let assessed = 0;
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...documents),
+      fc.array(mutation, { minLength: 1, maxLength: 3 }),
+      (document, mutations) => {
+        if (checkWhole(document, mutated(workshopDocument, mutations))) assessed += 1;
+      },
+    ),
+    { numRuns: runs },
+  );
+  expect(assessed).toBeGreaterThan(runs / 10);
+});
+
+test('what is no document at all is refused', () => {
+  fc.assert(
+    fc.property(fc.jsonValue(), (value) => {
+      expect(() => readJob(value)).toThrow(InputError);
+      expect(() => readWorkshop(value)).toThrow(InputError);
+    }),
+    { numRuns: runs },
+  );
+});
+
+test('a document nested beyond all measure is refused, not choked on', () => {
+  const deep: unknown = JSON.parse('['.repeat(100_000) + ']'.repeat(100_000));
+  expect(() => readJob(deep)).toThrow(InputError);
+  expect(() => readJob({ sparewright: 'job', version: 1, units: deep })).toThrow(InputError);
+  expect(() => readJob({ sparewright: 'job', version: deep })).toThrow(InputError);
+  expect(() => readJob({ sparewright: deep })).toThrow(InputError);
+});
