@@ -1,0 +1,123 @@
+/**
+ * What the server tells the screens, as plain data. The screens keep the same text as `packages/web/src/answer.ts`, for the two
+ * meet over HTTP only; a test of the server compares them.
+ */
+
+export type StageName = 'evidence' | 'part' | 'duty' | 'route' | 'bench' | 'inspection' | 'record';
+export type LevelName = 'stop' | 'caution' | 'note';
+
+/** One job in the list. */
+export interface JobEntry {
+  readonly id: string;
+  readonly title: string;
+  readonly hazard: string;
+  /** The worst thing found; null when nothing was. */
+  readonly worst: { readonly level: LevelName; readonly says: string } | null;
+}
+
+export interface FindingView {
+  readonly level: LevelName;
+  readonly stage: StageName;
+  /** Where it belongs, in words. */
+  readonly where: string;
+  readonly says: string;
+  readonly because: readonly { readonly text: string; readonly source: string }[];
+  readonly remedies: readonly string[];
+  /** Features and dimensions it belongs to, as the drawing marks them with `data-of`. */
+  readonly marks: readonly string[];
+}
+
+/** One size of the part. */
+export interface SizeRow {
+  /** As the drawing marks it: `guide.diameter`. */
+  readonly id: string;
+  readonly feature: string;
+  readonly title: string;
+  /** As it was typed; null for sizes that are not typed as one value. */
+  readonly entered: string | null;
+  /** Where it stands in the job document. */
+  readonly path: readonly (string | number)[];
+  readonly nominal: string;
+  readonly least: string;
+  readonly most: string;
+  readonly basis: string;
+}
+
+/** A row that stands over the ones that follow it and says what they have in common. */
+export interface GroupView {
+  readonly title: string;
+  readonly says: string;
+}
+
+export interface TableView {
+  readonly kind: 'table';
+  readonly columns: readonly {
+    readonly title: string;
+    readonly unit: string;
+    readonly right: boolean;
+    readonly blank: boolean;
+  }[];
+  readonly rows: readonly (readonly string[] | GroupView)[];
+}
+
+export interface FactView {
+  readonly what: string;
+  readonly is: string;
+}
+
+/** What a sheet is made of: finished words in order; the screens only place them. */
+export type SheetBlock =
+  | { readonly kind: 'heading'; readonly text: string; readonly small: boolean }
+  | { readonly kind: 'words'; readonly text: string; readonly secondary: boolean }
+  | { readonly kind: 'list'; readonly items: readonly string[]; readonly numbered: boolean }
+  | { readonly kind: 'facts'; readonly rows: readonly FactView[] }
+  | { readonly kind: 'caution'; readonly title: string; readonly lines: readonly string[] }
+  | {
+      readonly kind: 'operation';
+      readonly number: string;
+      readonly title: string;
+      readonly time: string;
+      readonly cutter: string;
+      readonly numbers: readonly FactView[];
+      readonly cautions: readonly string[];
+      readonly why: readonly string[];
+    }
+  | {
+      readonly kind: 'proof';
+      readonly title: string;
+      readonly how: string;
+      readonly acceptance: string;
+      readonly why: string;
+    }
+  | TableView;
+
+/** A job with everything the page shows of it. */
+export interface JobPage {
+  readonly title: string;
+  readonly machine: string;
+  readonly hazard: string;
+  readonly invented: boolean;
+  readonly units: 'mm' | 'in';
+  /** The job document itself, as it was read. */
+  readonly document: unknown;
+  /** SVG in the screen's colours; null while there is nothing to draw. */
+  readonly drawing: string | null;
+  readonly sizes: readonly SizeRow[];
+  readonly stages: readonly { readonly stage: StageName; readonly name: string; readonly stands: string }[];
+  readonly findings: readonly FindingView[];
+  readonly cautions: readonly { readonly about: string; readonly lines: readonly string[] }[];
+  readonly missing: readonly string[];
+  readonly sheets: Readonly<Record<StageName, readonly SheetBlock[]>>;
+}
+
+/** Why a request was refused. */
+export interface Refusal {
+  readonly message: string;
+  readonly issues: readonly {
+    /** Place in the document: `part.outside[2].diameter`. */
+    readonly path: string;
+    readonly value: string;
+    readonly expected: string;
+    readonly example: string | null;
+  }[];
+}

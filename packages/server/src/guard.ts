@@ -1,0 +1,45 @@
+/** What every request must keep to and every answer carries. */
+import type { MiddlewareHandler } from 'hono';
+import { bodyLimit } from 'hono/body-limit';
+import { secureHeaders } from 'hono/secure-headers';
+import { refuse } from './refusal.ts';
+
+/** A page of another site, or a name that was made to point at this computer, gets nothing. */
+export function ownHostOnly(isOwnHost: (host: string) => boolean): MiddlewareHandler {
+  return async (c, next) => {
+    const host = c.req.header('host') ?? '';
+    if (!isOwnHost(host.toLowerCase())) return refuse(c, 421, 'This address is not served here.');
+    const origin = c.req.header('origin');
+    if (origin !== undefined && origin.toLowerCase() !== `http://${host.toLowerCase()}`)
+      return refuse(c, 403, 'Requests from pages of another site are refused.');
+    return next();
+  };
+}
+
+export const headers: MiddlewareHandler = secureHeaders({
+  contentSecurityPolicy: {
+    defaultSrc: ["'none'"],
+    scriptSrc: ["'self'"],
+    styleSrc: ["'self'"],
+    imgSrc: ["'self'"],
+    fontSrc: ["'self'"],
+    connectSrc: ["'self'"],
+    baseUri: ["'none'"],
+    formAction: ["'none'"],
+    frameAncestors: ["'none'"],
+  },
+  xFrameOptions: 'DENY',
+  xContentTypeOptions: 'nosniff',
+  referrerPolicy: 'no-referrer',
+  crossOriginOpenerPolicy: 'same-origin',
+  crossOriginResourcePolicy: 'same-origin',
+  strictTransportSecurity: false,
+});
+
+/** A job with every list full is far smaller. */
+const largestBody = 2 ** 20;
+
+export const limitBody: MiddlewareHandler = bodyLimit({
+  maxSize: largestBody,
+  onError: (c) => refuse(c, 413, `The request is too large: at most ${largestBody / 1024} kB.`),
+});

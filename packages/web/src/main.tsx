@@ -1,0 +1,12 @@
+/** Where the page begins. */
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './app.tsx';
+
+const place = document.getElementById('page');
+if (!place) throw new Error('the page has no place for its content');
+createRoot(place).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+);

@@ -1,0 +1,131 @@
+/** The words and tables of a sheet, in the order in which the server gives them. */
+import type { FactView, SheetBlock, TableView } from '../answer.ts';
+
+export function Blocks({ blocks }: { readonly blocks: readonly SheetBlock[] }) {
+  return blocks.map((block, i) => <BlockView key={keyOf(block, i)} block={block} />);
+}
+
+/** A sheet is written anew as a whole; where a block stands is what it is. */
+function keyOf(block: SheetBlock, place: number): string {
+  return `${place}-${block.kind}`;
+}
+
+function BlockView({ block }: { readonly block: SheetBlock }) {
+  switch (block.kind) {
+    case 'heading':
+      return block.small ? <h4>{block.text}</h4> : <h3>{block.text}</h3>;
+    case 'words':
+      return <p className={block.secondary ? 'secondary' : undefined}>{block.text}</p>;
+    case 'list':
+      return <Lines items={block.items} numbered={block.numbered} />;
+    case 'facts':
+      return <Facts rows={block.rows} />;
+    case 'caution':
+      return (
+        <div className="caution">
+          <p>
+            <strong>▲ {block.title}</strong>
+          </p>
+          <Lines items={block.lines} numbered={false} />
+        </div>
+      );
+    case 'operation':
+      return <OperationView operation={block} />;
+    case 'proof':
+      return (
+        <div className="proof">
+          <h4>{block.title}</h4>
+          <Facts
+            rows={[
+              { what: 'How', is: block.how },
+              { what: 'Accept', is: block.acceptance },
+              { what: 'Why', is: block.why },
+            ]}
+          />
+        </div>
+      );
+    case 'table':
+      return <PlainTable table={block} />;
+  }
+}
+
+function Lines({ items, numbered }: { readonly items: readonly string[]; readonly numbered: boolean }) {
+  const lines = items.map((item, i) => <li key={keyed(item, i)}>{item}</li>);
+  return numbered ? <ol className="lines">{lines}</ol> : <ul className="lines">{lines}</ul>;
+}
+
+const keyed = (text: string, place: number): string => `${place}-${text}`;
+
+function Facts({ rows }: { readonly rows: readonly FactView[] }) {
+  return (
+    <dl className="facts">
+      {rows.map(({ what, is }) => (
+        <div key={what}>
+          <dt>{what}</dt>
+          <dd>{is}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+function OperationView({ operation }: { readonly operation: Extract<SheetBlock, { kind: 'operation' }> }) {
+  const { number, title, time, cutter, numbers, cautions, why } = operation;
+  return (
+    <article className="operation">
+      <h4>
+        <span className="number">{number}</span> {title}
+      </h4>
+      <p className="secondary">
+        {time}
+        {cutter !== '' && `, cutter ${cutter}`}
+      </p>
+      {numbers.length > 0 && <Facts rows={numbers} />}
+      {cautions.map((c) => (
+        <p key={c} className="caution-line">
+          <strong>▲ Caution</strong> {c}
+        </p>
+      ))}
+      {why.length > 0 && <Lines items={why} numbered={false} />}
+    </article>
+  );
+}
+
+function PlainTable({ table }: { readonly table: TableView }) {
+  // Blanks are for pencil and paper; what was written in is shown.
+  const shown = table.columns
+    .map((column, at) => ({ column, at }))
+    .filter(({ column, at }) => !column.blank || table.rows.some((row) => 'length' in row && (row[at] ?? '') !== ''));
+  return (
+    <table className="plain">
+      <thead>
+        <tr>
+          {shown.map(({ column, at }) => (
+            <th key={at} scope="col" className={column.right ? 'figure' : undefined}>
+              {column.title} {column.unit !== '' && <span className="unit">{column.unit}</span>}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {table.rows.map((row, i) =>
+          'length' in row ? (
+            <tr key={keyed(row[0] ?? '', i)}>
+              {shown.map(({ column, at }) => (
+                <td key={at} data-label={column.title} className={column.right ? 'figure' : undefined}>
+                  {row[at]}
+                </td>
+              ))}
+            </tr>
+          ) : (
+            <tr key={keyed(row.title, i)} className="group">
+              <th colSpan={shown.length} scope="colgroup">
+                {row.title} <span className="unit">{row.says}</span>
+              </th>
+            </tr>
+          ),
+        )}
+      </tbody>
+    </table>
+  );
+}

@@ -1,0 +1,51 @@
+/** What is chosen on the drawing: its sizes to type anew, and what was found about it. */
+import type { FindingView, SizeRow } from '../answer.ts';
+import type { OpenJob } from '../use-job.ts';
+import { levelMarks, levelWords } from './levels.ts';
+import { SizeField } from './size-field.tsx';
+
+interface Props {
+  readonly job: OpenJob;
+  readonly rows: readonly SizeRow[];
+  readonly findings: readonly FindingView[];
+}
+
+export function ChosenSizes({ job, rows, findings }: Props) {
+  const typed = rows.filter((row) => row.entered !== null);
+  return (
+    <section aria-label="Chosen on the drawing" className="chosen-sizes">
+      {rows.length === 0 && findings.length === 0 && (
+        <p className="understood">Touch a size on the drawing to change it and see everything follow.</p>
+      )}
+      {typed.map((row) => (
+        <SizeField key={row.id} job={job} row={row} where="chosen" titled />
+      ))}
+      {rows.length > 0 && typed.length === 0 && (
+        <p className="understood">
+          {rows.map((r) => `${r.title}: ${r.nominal}`).join('; ')}. It is not typed as one value here.
+        </p>
+      )}
+      {findings.map((f) => (
+        <p key={`${f.where}${f.says}`} className={`at-hand ${f.level}`}>
+          <strong>
+            {levelMarks[f.level]} {levelWords[f.level]}
+          </strong>{' '}
+          {f.says}
+        </p>
+      ))}
+      {job.trouble !== '' && (
+        <p className="refusal" role="alert">
+          {job.trouble}
+        </p>
+      )}
+      {job.changed && (
+        <p className="tried">
+          Values tried here are not kept.{' '}
+          <button type="button" onClick={job.putBack}>
+            Put back as filed
+          </button>
+        </p>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,84 @@
+/** One job: its drawing, how its stages stand, the chosen stage as a sheet, and what was found. */
+import { useEffect, useRef, useState } from 'react';
+import type { FindingView, JobEntry, StageName } from '../answer.ts';
+import { belongsTo } from '../marks.ts';
+import { useJob } from '../use-job.ts';
+import type { Place } from '../use-place.ts';
+import { Cautions } from './cautions.tsx';
+import { ChosenSizes } from './chosen-sizes.tsx';
+import { Drawing } from './drawing.tsx';
+import { Findings } from './findings.tsx';
+import { StageSheet } from './stage-sheet.tsx';
+import { StageStrip } from './stage-strip.tsx';
+import { TitleBlock } from './title-block.tsx';
+
+interface Props {
+  readonly id: string;
+  readonly jobs: readonly JobEntry[];
+  readonly stage: StageName;
+  readonly go: (place: Place) => void;
+}
+
+export function JobScreen({ id, jobs, stage, go }: Props) {
+  const job = useJob(id);
+  const [marks, setMarks] = useState<readonly string[]>([]);
+  const chosen = useRef<HTMLDivElement>(null);
+  const { page } = job;
+
+  useEffect(() => {
+    document.title = page ? `${page.title} · Sparewright` : 'Sparewright';
+  }, [page]);
+
+  const onDrawing = (mark: string): void => {
+    setMarks([mark]);
+    // The field is there once the choice is on the page.
+    requestAnimationFrame(() => chosen.current?.querySelector('input')?.focus());
+  };
+  const onFinding = (finding: FindingView): void => {
+    setMarks(finding.marks);
+    go({ job: id, stage: finding.stage });
+  };
+
+  if (!page)
+    return (
+      <main className="only">
+        <h1>Sparewright</h1>
+        <p role="status">{job.trouble === '' ? 'Opening the job …' : job.trouble}</p>
+      </main>
+    );
+  return (
+    <>
+      <a className="skip" href={`#${id}/${stage}`} onClick={(e) => skipTo(e, 'sheet')}>
+        Skip the drawing
+      </a>
+      <TitleBlock id={id} page={page} jobs={jobs} stage={stage} />
+      <main>
+        <Drawing page={page} marks={marks} choose={onDrawing} />
+        <div className="chosen-bar" ref={chosen}>
+          <ChosenSizes
+            job={job}
+            rows={page.sizes.filter((row) => marks.some((m) => row.id === m || row.feature === m))}
+            findings={page.findings.filter((f) => f.marks.some((a) => marks.some((m) => belongsTo(a, m))))}
+          />
+        </div>
+        <StageStrip stages={page.stages} stage={stage} choose={(next) => go({ job: id, stage: next })} />
+        <div className="below">
+          <StageSheet id={id} job={job} page={page} stage={stage} choose={(mark) => setMarks([mark])} marks={marks} />
+          <div className="beside">
+            <Findings findings={page.findings} marks={marks} choose={onFinding} />
+            <Cautions page={page} />
+          </div>
+        </div>
+      </main>
+      <footer>
+        Sparewright computes from what was entered. It does not replace the rules of your place nor the licensed
+        practice of those who may fit and test the part.
+      </footer>
+    </>
+  );
+}
+
+function skipTo(event: { preventDefault(): void }, id: string): void {
+  event.preventDefault();
+  document.getElementById(id)?.focus();
+}

@@ -1,0 +1,38 @@
+/** A size to type anew, with what was understood or why it is not taken. */
+import type { SizeRow } from '../answer.ts';
+import type { OpenJob } from '../use-job.ts';
+
+interface Props {
+  readonly job: OpenJob;
+  readonly row: SizeRow;
+  /** Ids on one page differ by where the field stands. */
+  readonly where: string;
+  /** In a table the heading names the field; elsewhere its title stands beside it. */
+  readonly titled: boolean;
+  readonly onFocus?: (() => void) | undefined;
+}
+
+export function SizeField({ job, row, where, titled, onFocus }: Props) {
+  const id = `${where}-${row.id}`;
+  const refusal = job.refusals[row.id];
+  const text = job.drafts[row.id] ?? row.entered ?? '';
+  return (
+    <div className="size-field">
+      {titled && <label htmlFor={id}>{row.title}</label>}
+      <input
+        id={id}
+        value={text}
+        autoComplete="off"
+        spellCheck={false}
+        aria-label={titled ? undefined : `${row.title}, as typed`}
+        aria-invalid={refusal !== undefined}
+        aria-describedby={`${id}-says`}
+        onFocus={onFocus}
+        onChange={(e) => job.type(row, e.target.value)}
+      />
+      <span id={`${id}-says`} className={refusal === undefined ? 'understood' : 'refusal'} aria-live="polite">
+        {refusal ?? (titled ? `${row.least} to ${row.most} (${row.basis})` : '')}
+      </span>
+    </div>
+  );
+}

@@ -1,0 +1,88 @@
+/** Reads the server's SVG as a tree, never as markup of the page, and marks what is chosen or has something found on it. */
+import type { FindingView, SizeRow } from './answer.ts';
+import { belongsTo } from './marks.ts';
+
+/** @throws Error when the text is no SVG, which the server never sends */
+export function readSvg(text: string, sizes: readonly SizeRow[]): SVGElement {
+  const read = new DOMParser().parseFromString(text, 'image/svg+xml');
+  const root = document.importNode(read.documentElement, true);
+  if (!(root instanceof SVGElement) || read.querySelector('parsererror')) throw new Error('the drawing is no SVG');
+  // A picture may not hold buttons; a group may. Its title would show as a tip wherever the mouse rests.
+  const title = root.querySelector('title');
+  root.setAttribute('role', 'group');
+  root.setAttribute('aria-label', [title?.textContent, root.querySelector('desc')?.textContent].join('. '));
+  title?.remove();
+  nameButtons(root, sizes);
+  return root;
+}
+
+/** Every mark is reached once: by Tab the first, by arrow keys the others. */
+function nameButtons(root: SVGElement, sizes: readonly SizeRow[]): void {
+  const seen = new Set<string>();
+  for (const item of root.querySelectorAll<SVGElement>('[data-of][tabindex]')) {
+    const of = item.getAttribute('data-of') ?? '';
+    const title = sizes.find((row) => row.id === of)?.title ?? of.replaceAll('-', ' ').replace('.', ', ');
+    if (seen.has(of)) {
+      item.removeAttribute('tabindex');
+      item.removeAttribute('role');
+    } else {
+      item.setAttribute('tabindex', seen.size === 0 ? '0' : '-1');
+      item.setAttribute('aria-label', `${title}: ${item.textContent}`);
+    }
+    seen.add(of);
+  }
+}
+
+export function markSvg(host: Element, marks: readonly string[], findings: readonly FindingView[]): void {
+  for (const item of host.querySelectorAll('[data-of]')) {
+    const of = item.getAttribute('data-of') ?? '';
+    const level = findings.find((f) => f.level !== 'note' && f.marks.includes(of))?.level;
+    item.classList.toggle(
+      'chosen',
+      marks.some((mark) => belongsTo(of, mark)),
+    );
+    item.classList.toggle('found-stop', level === 'stop');
+    item.classList.toggle('found-caution', level === 'caution');
+  }
+}
+
+/** Calls back with the mark that was clicked or chosen with the keyboard; arrow keys go from mark to mark. Answers how to stop. */
+export function whenChosen(host: Element, choose: (mark: string) => void): () => void {
+  const stop = new AbortController();
+  host.addEventListener(
+    'click',
+    ({ target }) => {
+      const mark = markOf(target);
+      if (mark !== undefined) choose(mark);
+    },
+    { signal: stop.signal },
+  );
+  host.addEventListener(
+    'keydown',
+    (event) => {
+      if (event instanceof KeyboardEvent && onKey(host, event, choose)) event.preventDefault();
+    },
+    { signal: stop.signal },
+  );
+  return () => stop.abort();
+}
+
+function onKey(host: Element, { key, target }: KeyboardEvent, choose: (mark: string) => void): boolean {
+  const mark = markOf(target);
+  if (mark !== undefined && (key === 'Enter' || key === ' ')) {
+    choose(mark);
+    return true;
+  }
+  const step = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[key];
+  if (step === undefined || !(target instanceof SVGElement)) return false;
+  const items = [...host.querySelectorAll<SVGElement>('[data-of][tabindex]')];
+  const next = items[(items.indexOf(target) + step + items.length) % items.length];
+  for (const item of items) item.setAttribute('tabindex', item === next ? '0' : '-1');
+  next?.focus();
+  return true;
+}
+
+function markOf(target: EventTarget | null): string | undefined {
+  if (!(target instanceof Element)) return undefined;
+  return target.closest('[data-of]')?.getAttribute('data-of') ?? undefined;
+}
