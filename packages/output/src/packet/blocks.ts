@@ -11,10 +11,16 @@ export interface TableColumn {
   readonly blank?: 'figure' | 'tick' | undefined;
 }
 
+/** A row that stands over the ones that follow it and says what they have in common. */
+export interface GroupRow {
+  readonly title: string;
+  readonly says: string;
+}
+
 export interface TableBlock {
   readonly kind: 'table';
   readonly columns: readonly TableColumn[];
-  readonly rows: readonly (readonly string[])[];
+  readonly rows: readonly (readonly string[] | GroupRow)[];
   /** `machine`: large figures, rows high enough to write in. `desk`: for reading. */
   readonly size: 'machine' | 'desk';
 }
@@ -38,7 +44,8 @@ export interface FindingBlock {
   readonly at: string;
   readonly headline: string;
   readonly because: readonly { readonly text: string; readonly source: string }[];
-  readonly remedies: readonly string[];
+  /** Remedies in one sentence; '' when there are none. */
+  readonly helps: string;
 }
 
 export type Block =
@@ -49,6 +56,7 @@ export type Block =
   | { readonly kind: 'standing'; readonly stages: readonly FactRow[] }
   | { readonly kind: 'notice'; readonly title: string; readonly lines: readonly string[] }
   | { readonly kind: 'picture'; readonly file: string; readonly describes: string; readonly height: number }
+  | { readonly kind: 'contents' }
   | { readonly kind: 'blanks'; readonly labels: readonly string[] }
   | {
       readonly kind: 'operation';
@@ -75,7 +83,14 @@ export type Block =
 
 /** A sheet of text, as many pages as it takes; or a drawing that fills its page. */
 export type Sheet =
-  | { readonly kind: 'text'; readonly heading: string; readonly blocks: readonly Block[] }
+  | {
+      readonly kind: 'text';
+      readonly heading: string;
+      readonly landscape?: boolean;
+      /** Set when there is nothing to print yet: what is missing, in a sentence. Such sheets are gathered on one. */
+      readonly lacks?: string | undefined;
+      readonly blocks: readonly Block[];
+    }
   | {
       readonly kind: 'drawing';
       readonly heading: string;
@@ -94,6 +109,12 @@ export interface PacketDocument {
 
 export const words = (text: string, tone: 'ink' | 'pencil' = 'ink'): Block => ({ kind: 'words', text, tone });
 export const heading = (text: string): Block => ({ kind: 'heading', text });
+
+/** The first letter large, as at the head of a line. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A sheet that cannot be filled yet. */
+export const lacking = (title: string, lacks: string): Sheet => ({ kind: 'text', heading: title, blocks: [], lacks });
 
 /** Heading and blocks, or a sentence on what is missing when there are none. */
 export function section(title: string, blocks: readonly Block[], missing: string): Block[] {

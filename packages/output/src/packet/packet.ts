@@ -5,11 +5,11 @@ import { drawingSettings } from '../present/drawing-settings.ts';
 import { presentSettings } from '../present/settings.ts';
 import { paintSvg } from '../svg/paint.ts';
 import type { PacketDocument, Sheet } from './blocks.ts';
-import { words } from './blocks.ts';
+import { heading, lacking, words } from './blocks.ts';
 import type { PacketContext, PacketInput } from './context.ts';
 import { printable, printableScene } from './printable.ts';
 import { dutySheet } from './sheets/duty.ts';
-import { inspectionSheet } from './sheets/inspection.ts';
+import { inspectionSheet, recordSheet } from './sheets/inspection.ts';
 import { setupSheet } from './sheets/setup.ts';
 import { sizesSheet } from './sheets/sizes.ts';
 import { noRoute, stockSheet } from './sheets/stock.ts';
@@ -25,15 +25,16 @@ export function makePacket(input: PacketInput): Uint8Array {
   const put = (file: string, scene: Scene): void => {
     pictures[file] = paintSvg(printableScene(scene));
   };
-  const rest = [
+  const rest = gathered([
     ...drawingSheets(context, put),
     sizesSheet(context),
     dutySheet(context),
     stockSheet(context),
-    ...setupSheets(context, put),
+    ...setupSheets(context),
     stopPointSheet(context),
     inspectionSheet(context),
-  ];
+    recordSheet(context),
+  ]);
   const { lost } = printable([summarySheet(context, ''), rest]);
   const document = printable(documentOf(context, [summarySheet(context, lostWords(lost)), ...rest])).value;
   return typeset({ ...pictures, 'packet.json': JSON.stringify(document) });
@@ -54,6 +55,15 @@ function documentOf({ job }: PacketContext, sheets: readonly Sheet[]): PacketDoc
   };
 }
 
+/** Sheets with nothing on them yet stand together on one, each with a sentence on what is missing. */
+function gathered(sheets: readonly Sheet[]): Sheet[] {
+  const empty = sheets.flatMap((s) => (s.kind === 'text' && s.lacks !== undefined ? [{ ...s, lacks: s.lacks }] : []));
+  const full = sheets.filter((s) => s.kind === 'drawing' || s.lacks === undefined);
+  if (empty.length === 0) return full;
+  const blocks = empty.flatMap((s) => [heading(s.heading), words(s.lacks)]);
+  return [...full, { kind: 'text', heading: 'Sheets that are still missing', blocks }];
+}
+
 function lostWords(lost: ReadonlySet<string>): string {
   if (lost.size === 0) return '';
   const codes = [...lost].map((c) => `U+${(c.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`);
@@ -62,13 +72,7 @@ function lostWords(lost: ReadonlySet<string>): string {
 
 function drawingSheets({ job, assessment }: PacketContext, put: (file: string, scene: Scene) => void): Sheet[] {
   if (!assessment.part || assessment.part.outside.length === 0)
-    return [
-      {
-        kind: 'text',
-        heading: 'Drawing',
-        blocks: [words('No part is entered yet, so there is nothing to draw.', 'pencil')],
-      },
-    ];
+    return [lacking('Drawing', 'No section of the part is entered yet, so there is nothing to draw.')];
   const scenes = drawPartSheets(assessment.part, drawingSettings(job));
   return scenes.map((scene, i) => {
     const file = `drawing-${i + 1}.svg`;
@@ -83,9 +87,8 @@ function drawingSheets({ job, assessment }: PacketContext, put: (file: string, s
   });
 }
 
-function setupSheets(context: PacketContext, put: (file: string, scene: Scene) => void): Sheet[] {
+function setupSheets(context: PacketContext): Sheet[] {
   const { route } = context.assessment;
-  if (!route || route.setups.length === 0)
-    return [{ kind: 'text', heading: 'Setups and operations', blocks: [words(noRoute(context), 'pencil')] }];
+  if (!route || route.setups.length === 0) return [lacking('Setups and operations', noRoute(context))];
   return route.setups.map((setup) => setupSheet(setup, undefined, context));
 }

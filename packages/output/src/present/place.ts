@@ -21,5 +21,6 @@ function named(at: string, job: Job): string | undefined {
   const [id, field] = at.split('.');
   const feature = features.find((f) => f.id === id);
   if (feature?.name !== undefined) return field === undefined ? feature.name : `${feature.name}, ${field}`;
-  return job.mates?.find((m) => m.id === at)?.name;
+  const mate = job.mates?.find((m) => m.id === id)?.name;
+  return mate === undefined || field === undefined ? mate : `${field} of the ${mate.replace(/^the /i, '')}`;
 }

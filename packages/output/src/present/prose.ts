@@ -7,6 +7,8 @@ import { presentNumber } from './number.ts';
 import { type PresentSettings, signOf } from './settings.ts';
 
 const figure = String.raw`[−-]?\d+(?:\.\d+)?`;
+/** A hyphen that stands for a minus: before a figure, behind a space. */
+const hyphenMinus = /(?<=^|[\s(])-(?=\d)/g;
 /** `12.5 mm`, `Ø12.5 mm`; not `mm²`, `mm/rev`. */
 const length = new RegExp(String.raw`(?<![\w.,/])(Ø?)(${figure}) mm(?![\w/²³^])`, 'g');
 /** `Ø12.5` with no unit, as the titles of operations write it; not `Ø1/2`. */
@@ -18,7 +20,8 @@ const decimal =
 const marked = /((?:Ø|Ra )\d+)\.(\d+)/g;
 
 export function presentProse(text: string, settings: PresentSettings): string {
-  const inUnit = settings.units === 'in' ? inInches(text) : text;
+  const typographic = text.replace(hyphenMinus, '−');
+  const inUnit = settings.units === 'in' ? inInches(typographic) : typographic;
   const sign = signOf(settings.decimalSign);
   if (sign === '.') return inUnit;
   return inUnit.replace(decimal, `$1${sign}$2`).replace(marked, `$1${sign}$2`);

@@ -5,11 +5,16 @@ import { presentProse } from '../../present/prose.ts';
 import { presentFigure, presentQuantity, shownUnit } from '../../present/quantity.ts';
 import type { PresentSettings } from '../../present/settings.ts';
 import { presentSource } from '../../present/source.ts';
-import { type Block, heading, type Sheet, section, type TableBlock, words } from '../blocks.ts';
+import { type Block, capital, heading, lacking, type Sheet, section, type TableBlock, words } from '../blocks.ts';
 import type { PacketContext } from '../context.ts';
 
 export function dutySheet(context: PacketContext): Sheet {
   const { fits, checks } = context.assessment.duty;
+  if (fits.length + checks.length === 0)
+    return lacking(
+      'Will it do its work',
+      'No mate, seal, bond or load is entered: whether the part does its work is not checked.',
+    );
   return {
     kind: 'text',
     heading: 'Will it do its work',
@@ -55,7 +60,7 @@ function fitTable(fits: readonly FitCheck[], { job, assessment, settings }: Pack
 function checkBlocks(check: DutyCheck, settings: PresentSettings): Block[] {
   const sources = [...new Set([...check.sources, ...check.figures.flatMap((f) => f.limit?.source ?? [])])];
   return [
-    heading(check.title),
+    heading(capital(check.title)),
     figureTable(check.figures, settings),
     ...(check.notes.length > 0
       ? [{ kind: 'list' as const, items: check.notes.map((n) => presentProse(n, settings)), mark: 'dash' as const }]

@@ -5,12 +5,23 @@ import { presentLength, presentUncertainty } from '../../present/length.ts';
 import { presentShare } from '../../present/number.ts';
 import { presentProse } from '../../present/prose.ts';
 import type { PresentSettings } from '../../present/settings.ts';
-import { type Block, heading, type Sheet, section, type TableBlock, words } from '../blocks.ts';
+import { type Block, capital, heading, lacking, type Sheet, section, type TableBlock, words } from '../blocks.ts';
 import type { PacketContext } from '../context.ts';
 import { cautionNotices } from './summary.ts';
 
 export function inspectionSheet(context: PacketContext): Sheet {
-  const { rows, proofTests } = context.assessment.inspection;
+  const { rows } = context.assessment.inspection;
+  if (rows.length === 0) return lacking('Inspection', 'The part has no sizes yet, so there is nothing to measure.');
+  return {
+    kind: 'text',
+    heading: 'Inspection',
+    landscape: true,
+    blocks: [words(legend, 'pencil'), sizeTable(rows, context.settings)],
+  };
+}
+
+export function recordSheet(context: PacketContext): Sheet {
+  const { proofTests } = context.assessment.inspection;
   const hazards: PacketContext = {
     ...context,
     assessment: {
@@ -20,14 +31,9 @@ export function inspectionSheet(context: PacketContext): Sheet {
   };
   return {
     kind: 'text',
-    heading: 'Inspection and record',
+    heading: 'Proof tests and record',
     blocks: [
       ...cautionNotices(hazards),
-      ...section(
-        'Sizes of the finished part',
-        rows.length > 0 ? [words(legend, 'pencil'), sizeTable(rows, context.settings)] : [],
-        'The part has no sizes yet, so there is nothing to measure.',
-      ),
       ...section(
         'Proof tests',
         proofTests.map(
@@ -73,7 +79,7 @@ function sizeTable(rows: readonly InspectionRow[], settings: PresentSettings): T
       { title: 'conforms', align: 'left', blank: 'figure' },
     ],
     rows: rows.map((r) => [
-      r.title,
+      capital(r.title),
       size(r.min),
       size(r.max),
       ...acceptance(r, size),

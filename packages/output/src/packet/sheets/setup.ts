@@ -1,6 +1,7 @@
 /** One sheet for each setup: how the work is held, then every operation in order with its table. */
 import type { StopPoint } from '@sparewright/core/bench/bench-result';
 import type { CutNumbers, Operation, Setup } from '@sparewright/core/route/route-result';
+import { type Mm, mmPerInch } from '@sparewright/core/units/quantities';
 import { presentSize } from '../../present/length.ts';
 import { presentNumber, presentShare } from '../../present/number.ts';
 import { presentProse } from '../../present/prose.ts';
@@ -103,6 +104,14 @@ function cutNumbers(cut: CutNumbers, settings: PresentSettings): FactRow[] {
     { what: 'cutting force', is: `${whole(cut.cuttingForce)} N` },
     { what: 'pushes away', is: `${whole(cut.radialForce)} N` },
     { what: 'power', is: `${whole(cut.power)} W, ${presentShare(cut.powerShare, decimalSign)}` },
-    { what: 'bends, on dia.', is: presentQuantity(cut.bending, 'mm', settings, 3) },
+    { what: 'bends, on dia.', is: bendingWords(cut.bending, settings) },
   ];
+}
+
+/** Less than the last place shown is said to be so, not shown as nought. */
+function bendingWords(bending: Mm, settings: PresentSettings): string {
+  const last = settings.units === 'in' ? mmPerInch / 10_000 : 0.001;
+  return bending < last / 2
+    ? `< ${presentQuantity(last, 'mm', settings, 3)}`
+    : presentQuantity(bending, 'mm', settings, 3);
 }

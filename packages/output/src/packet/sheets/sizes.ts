@@ -1,23 +1,26 @@
 /** How each size was arrived at: readings, what they say, what was decided. */
 import type { Gathered, Weighed } from '@sparewright/core/evidence/evidence-result';
-import type { Job } from '@sparewright/core/job/schema';
 import type { Dimension } from '@sparewright/core/part/part-result';
-import { presentLimits, presentSize, presentUncertainty } from '../../present/length.ts';
+import { presentLength, presentLimits, presentSize, presentUncertainty } from '../../present/length.ts';
+import { presentPlace } from '../../present/place.ts';
+import { presentProse } from '../../present/prose.ts';
 import type { PresentSettings } from '../../present/settings.ts';
-import { type Block, type FactRow, heading, type Sheet, section, type TableBlock, words } from '../blocks.ts';
+import { type Block, capital, heading, lacking, type Sheet, section, type TableBlock, words } from '../blocks.ts';
 import type { PacketContext } from '../context.ts';
 
 export function sizesSheet(context: PacketContext): Sheet {
   const { gathered } = context.assessment.evidence;
+  if (gathered.length === 0 && !context.assessment.part)
+    return lacking('How each size was arrived at', 'No reading and no size is entered yet.');
   return {
     kind: 'text',
     heading: 'How each size was arrived at',
     blocks: [
       ...(gathered.length > 0
-        ? [words(legend, 'pencil'), ...gathered.flatMap((g) => measured(g, context))]
+        ? [words(legend, 'pencil'), readingTable(gathered, context)]
         : [words('No readings are entered: no size of the new part rests on a measurement of an original.', 'pencil')]),
       ...unmeasured(context),
-      ...decisions(context.job),
+      ...decisions(context),
     ],
   };
 }
@@ -25,19 +28,8 @@ export function sizesSheet(context: PacketContext): Sheet {
 const legend =
   'Readings are corrected for the zero of the gauge and to 20 °C; u is the standard uncertainty, U the expanded one (k = 2). Only protected places tell the size as made; a worn place tells only that it once was at least as large (a shaft) or as small (a bore).';
 
-function measured(g: Gathered, context: PacketContext): Block[] {
-  const dimension = context.assessment.part?.dimensions.find((d) => d.id === g.of);
-  return [
-    heading(dimension?.title ?? g.of),
-    readingTable(g.readings, context),
-    { kind: 'facts', rows: conclusions(g, dimension, context.settings), columns: 2 },
-  ];
-}
-
-function readingTable(readings: readonly Weighed[], { job, workshop, settings }: PacketContext): TableBlock {
-  const specimen = (id: string | undefined) =>
-    [...(job.evidence?.specimens ?? []), ...(job.mates ?? [])].find((s) => s.id === id)?.name ?? id ?? '';
-  const gauge = (id: string | undefined) => workshop?.gauges.find((g) => g.id === id)?.name ?? id ?? 'not said';
+function readingTable(gathered: readonly Gathered[], context: PacketContext): TableBlock {
+  const { units } = context.settings;
   return {
     kind: 'table',
     size: 'desk',
@@ -46,35 +38,53 @@ function readingTable(readings: readonly Weighed[], { job, workshop, settings }:
       { title: 'on', align: 'left', wide: true },
       { title: 'gauge', align: 'left', wide: true },
       { title: 'place', align: 'left' },
-      { title: 'size', unit: settings.units, align: 'right' },
-      { title: 'u', unit: settings.units, align: 'right' },
+      { title: 'size', unit: units, align: 'right' },
+      { title: 'u', unit: units, align: 'right' },
       { title: 'mostly from', align: 'left' },
     ],
-    rows: readings.map(({ reading, value, uncertainty, budget }) => [
-      reading.id,
-      specimen(reading.specimen),
-      gauge(reading.gauge),
-      reading.condition ?? 'not said',
-      presentSize(value, settings, settings.units === 'in' ? 5 : 4).replace(` ${settings.units}`, ''),
-      presentUncertainty(uncertainty, settings),
-      budget[0]?.from ?? '',
+    rows: gathered.flatMap((g) => [
+      { title: capital(presentPlace(g.of, context.job, context.assessment)), says: conclusion(g, context) },
+      ...g.readings.map((r) => readingRow(r, context)),
     ]),
   };
 }
 
-function conclusions(g: Gathered, dimension: Dimension | undefined, settings: PresentSettings): FactRow[] {
-  const { estimate, bound, wear } = g;
+function readingRow(
+  { reading, value, uncertainty, budget }: Weighed,
+  { job, workshop, settings }: PacketContext,
+): string[] {
+  const specimen = (job.evidence?.specimens ?? []).find((s) => s.id === reading.specimen)?.name;
+  const gauge = workshop?.gauges.find((g) => g.id === reading.gauge)?.name;
+  const { units, decimalSign } = settings;
   return [
-    {
-      what: 'As made',
-      is: estimate
-        ? `${presentSize(estimate.value, settings)}, U = ${presentUncertainty(estimate.expanded, settings)}`
-        : 'not told by any protected place',
-    },
-    { what: 'Decided', is: dimension ? `${presentLimits(dimension, settings)} (${dimension.basis})` : 'no such size' },
-    ...(bound ? [{ what: 'Bound', is: `${bound.kind} ${presentSize(bound.value, settings)}` }] : []),
-    ...(wear === undefined ? [] : [{ what: 'Wear', is: `${presentSize(wear, settings)} on diameter` }]),
+    reading.id,
+    specimen ?? reading.specimen ?? '–',
+    gauge ?? reading.gauge ?? 'not said',
+    reading.condition ?? 'not said',
+    presentLength(value, units, decimalSign, units === 'in' ? 5 : 4),
+    presentUncertainty(uncertainty, settings),
+    budget[0]?.from ?? '',
   ];
+}
+
+/** What the readings of one size say, and what was decided. */
+function conclusion({ of, estimate, bound, wear }: Gathered, { assessment, settings }: PacketContext): string {
+  const dimension = assessment.part?.dimensions.find((d) => d.id === of);
+  const said = [
+    estimate
+      ? `as made ${presentSize(estimate.value, settings)} (U = ${presentUncertainty(estimate.expanded, settings)})`
+      : 'no protected place tells the size as made',
+    bound && `${bound.kind} ${presentSize(bound.value, settings)}`,
+    wear !== undefined && `worn by ${presentSize(wear, settings)}`,
+    dimension && `decided: ${limitsOf(dimension, settings)} (${presentProse(dimension.basis, settings)})`,
+  ];
+  return said.filter(Boolean).join(' · ');
+}
+
+function limitsOf(dimension: Dimension, settings: PresentSettings): string {
+  return dimension.max > dimension.min
+    ? presentLimits(dimension, settings)
+    : presentLength(dimension.nominal, settings.units, settings.decimalSign);
 }
 
 function unmeasured({ assessment, settings }: PacketContext): Block[] {
@@ -90,15 +100,15 @@ function unmeasured({ assessment, settings }: PacketContext): Block[] {
         { title: 'size', align: 'left', wide: true },
         { title: 'as entered', align: 'left' },
         { title: 'limits', unit: settings.units, align: 'right' },
-        { title: 'by', align: 'left' },
+        { title: 'by', align: 'left', wide: true },
       ],
-      rows: rest.map((d) => [d.title, d.text, presentLimits(d, settings), d.basis]),
+      rows: rest.map((d) => [capital(d.title), d.text, limitsOf(d, settings), presentProse(d.basis, settings)]),
     },
   ];
 }
 
-function decisions(job: Job): Block[] {
-  const rows = (job.decisions ?? []).map((d) => [d.about, d.decided, d.why]);
+function decisions({ job, assessment }: PacketContext): Block[] {
+  const rows = (job.decisions ?? []).map((d) => [presentPlace(d.about, job, assessment), d.decided, d.why]);
   const table: TableBlock = {
     kind: 'table',
     size: 'desk',

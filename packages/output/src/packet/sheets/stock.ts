@@ -2,12 +2,14 @@
 import type { Stock } from '@sparewright/core/route/route-result';
 import { presentSize } from '../../present/length.ts';
 import { presentNumber } from '../../present/number.ts';
+import { presentProse } from '../../present/prose.ts';
 import { presentTimes } from '../../present/time.ts';
-import { type Block, type Sheet, section, words } from '../blocks.ts';
+import { type Block, lacking, type Sheet, section, words } from '../blocks.ts';
 import type { PacketContext } from '../context.ts';
 
 export function stockSheet(context: PacketContext): Sheet {
   const { route } = context.assessment;
+  if (!route && !context.job.duty) return lacking('What to buy, cut and lay out', noRoute(context));
   const rings = (context.job.duty?.seals ?? []).map((s) =>
     [s.ring, s.elastomer, `${presentNumber(s.hardness, context.settings.decimalSign)} Shore A`]
       .filter(Boolean)
@@ -24,7 +26,11 @@ export function stockSheet(context: PacketContext): Sheet {
     blocks: [
       ...section('Stock', route?.stock ? stockBlocks(route.stock, context) : [], noRoute(context)),
       ...section('To buy', bought.length > 0 ? [ticks(bought)] : [], 'Nothing that is entered has to be bought.'),
-      ...section('To lay out', route && route.needed.length > 0 ? [ticks(route.needed)] : [], noRoute(context)),
+      ...section(
+        'To lay out',
+        route && route.needed.length > 0 ? [ticks(layOut(route.needed, context))] : [],
+        noRoute(context),
+      ),
       ...(route ? [words(`Time at the lathe, setting up included: ${presentTimes(route.time)}.`)] : []),
     ],
   };
@@ -37,6 +43,12 @@ export function noRoute({ assessment, workshop }: PacketContext): string {
   if (!assessment.part) return 'No part is entered yet, so there is nothing to plan.';
   if (!workshop) return 'No workshop is entered yet: without a lathe and cutters no route can be planned.';
   return 'No route is planned: the findings on the first sheet say why.';
+}
+
+/** What the owner named stands as he named it; the rest speaks the job's unit. */
+function layOut(needed: readonly string[], { workshop, settings }: PacketContext): string[] {
+  const named = new Set([...(workshop?.cutters ?? []), ...(workshop?.lathe.chucks ?? [])].map((thing) => thing.name));
+  return needed.map((thing) => (named.has(thing) ? thing : presentProse(thing, settings)));
 }
 
 function stockWords(stock: Stock, { settings }: PacketContext): string {
@@ -55,7 +67,7 @@ function stockBlocks(stock: Stock, { settings }: PacketContext): Block[] {
         { what: 'Cut off', is: presentSize(stock.length, settings) },
         {
           what: 'From',
-          is: stock.from === 'rack' ? `the rack${stock.bar === undefined ? '' : `, bar ${stock.bar}`}` : 'to buy',
+          is: stock.from === 'rack' ? `the rack${stock.bar === undefined ? '' : ` (${stock.bar})`}` : 'to buy',
         },
         ...(stock.mass === undefined
           ? []
@@ -66,7 +78,7 @@ function stockBlocks(stock: Stock, { settings }: PacketContext): Block[] {
       kind: 'table',
       size: 'desk',
       columns: [
-        { title: 'what the length is made of', align: 'left', wide: true },
+        { title: 'what the length is made of', align: 'left' },
         { title: 'length', unit: units, align: 'right' },
       ],
       rows: [...stock.made, { what: 'together', length: stock.length }].map((m) => [

@@ -3,19 +3,19 @@ import type { StopPoint } from '@sparewright/core/bench/bench-result';
 import { presentLimits, presentSize } from '../../present/length.ts';
 import { presentNumber, presentShare } from '../../present/number.ts';
 import { presentProse } from '../../present/prose.ts';
-import { type Block, heading, type Sheet, words } from '../blocks.ts';
+import { type Block, capital, heading, lacking, type Sheet } from '../blocks.ts';
 import type { PacketContext } from '../context.ts';
 
 export function stopPointSheet(context: PacketContext): Sheet {
   const { stopPoints } = context.assessment.bench;
-  return {
-    kind: 'text',
-    heading: 'Coming to size',
-    blocks:
-      stopPoints.length > 0
-        ? stopPoints.flatMap((s) => stopPoint(s, context))
-        : [words('No stop points: either no size is close enough to need one, or no route is planned yet.', 'pencil')],
-  };
+  if (stopPoints.length === 0)
+    return lacking(
+      'Coming to size',
+      context.assessment.route
+        ? 'No turned size is so close that it needs a stop point.'
+        : 'Stop points come with the route, and none is planned yet.',
+    );
+  return { kind: 'text', heading: 'Coming to size', blocks: stopPoints.flatMap((s) => stopPoint(s, context)) };
 }
 
 function stopPoint(stop: StopPoint, { assessment, settings }: PacketContext): Block[] {
@@ -23,7 +23,7 @@ function stopPoint(stop: StopPoint, { assessment, settings }: PacketContext): Bl
   const title = assessment.part?.dimensions.find((d) => d.id === stop.dimension)?.title ?? stop.dimension;
   const operation = assessment.route?.operations.find((o) => o.id === stop.operation);
   return [
-    heading(`${title}${operation ? `, operation ${operation.number}` : ''}`),
+    heading(`${capital(title)}${operation ? `, operation ${operation.number}` : ''}`),
     {
       kind: 'facts',
       columns: 2,

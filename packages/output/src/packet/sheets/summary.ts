@@ -24,6 +24,8 @@ export function summarySheet(context: PacketContext, unprintable: string): Sheet
       ...missing(assessment.missing),
       ...(unprintable === '' ? [] : [words(unprintable, 'pencil')]),
       ...(job.notes === undefined ? [] : [heading('Notes'), ...paragraphs(job.notes)]),
+      heading('In this packet'),
+      { kind: 'contents' },
     ],
   };
 }
