@@ -5,7 +5,7 @@ import type { Finding } from '../finding.ts';
 import type { Bar, Chuck, Workshop } from '../lathe/schema.ts';
 import { findMaterial } from '../materials/find.ts';
 import type { PartResult } from '../part/part-result.ts';
-import { nextBar } from '../standards/stock/bars.ts';
+import { nextBars } from '../standards/stock/bars.ts';
 import type { Mm } from '../units/quantities.ts';
 import { cleanUp, facingAllowance, jawClearance, sawKerf } from './practice.ts';
 import type { Stock } from './route-result.ts';
@@ -38,10 +38,15 @@ export function chooseStock(
         ]),
   ];
   const length = made.reduce((sum, m) => sum + m.length, 0);
-  const onRack = wishes?.stockDiameter === undefined ? fromRack(part, workshop.bars, needed, length) : undefined;
-  const diameter = wishes?.stockDiameter ?? onRack?.diameter ?? nextBar(needed, 'either').diameter;
+  const asked = wishes?.stockDiameter;
+  const onRack = fromRack(part, workshop.bars, asked ?? needed, length, asked);
+  const sold = nextBars(needed, 'either', 'drawn')[0]?.diameter;
+  const diameter = asked ?? onRack?.diameter ?? sold ?? Math.ceil(needed);
   const density = part.material?.density;
-  const findings = stockFindings(part, workshop, chuck, diameter, length, needed);
+  const findings = [
+    ...(asked === undefined && !onRack && sold === undefined ? [notSold(needed)] : []),
+    ...stockFindings(part, workshop, chuck, diameter, length, needed),
+  ];
   return {
     stock: {
       material: part.material?.commonName ?? 'material not chosen',
@@ -62,11 +67,32 @@ export function partingWidth(workshop: Workshop): Mm {
   return cutter?.width ?? sawKerf;
 }
 
-function fromRack(part: PartResult, bars: readonly Bar[], needed: Mm, length: Mm): Bar | undefined {
+/** The thinnest bar that will do, or the one of exactly the diameter asked for. */
+function fromRack(
+  part: PartResult,
+  bars: readonly Bar[],
+  needed: Mm,
+  length: Mm,
+  asked: Mm | undefined,
+): Bar | undefined {
   const grade = part.material?.grade;
+  if (grade === undefined) return undefined;
   return bars
-    .filter((b) => b.diameter >= needed && b.length >= length && gradeOf(b.material) === grade && grade !== undefined)
+    .filter((b) => (asked === undefined ? b.diameter >= needed : Math.abs(b.diameter - asked) < 0.01))
+    .filter((b) => b.length >= length && gradeOf(b.material) === grade)
     .toSorted((a, b) => a.diameter - b.diameter)[0];
+}
+
+function notSold(needed: Mm): Finding {
+  return {
+    id: 'route.no-listed-bar',
+    level: 'stop',
+    stage: 'route',
+    at: 'stock',
+    says: 'No bar of this thickness is among the sizes that are listed.',
+    because: [{ what: 'diameter needed', value: needed, unit: 'mm' }],
+    remedies: ['Ask for a forging, a casting or a disc sawn from plate', 'Enter the bar you have'],
+  };
 }
 
 function gradeOf(name: string): string | undefined {
@@ -102,6 +128,25 @@ function stockFindings(
     stop('route.bar-too-thin', 'The bar is thinner than the part.', 'diameter of the bar', diameter, needed, [
       `Use a bar of at least ${needed.toFixed(1)} mm`,
     ]);
+  else if (diameter < needed - 0.3)
+    findings.push({
+      id: 'route.bar-barely-cleans-up',
+      level: 'caution',
+      stage: 'route',
+      at: 'stock',
+      says: 'The bar is hardly thicker than the part: it may not clean up all round unless it runs true.',
+      because: [{ what: 'diameter of the bar', value: diameter, unit: 'mm', limit: needed, source: 'common-practice' }],
+      remedies: ['Dial the bar in before the first cut', `Use a bar of at least ${needed.toFixed(1)} mm`],
+    });
+  if (lathe.swingOverSlide !== undefined && diameter > lathe.swingOverSlide)
+    stop(
+      'route.swing-over-slide',
+      'The work does not pass over the cross slide.',
+      'diameter of the bar',
+      diameter,
+      lathe.swingOverSlide,
+      ['Turn it in front of the slide only, with the cutter far out', 'Have it turned on a larger lathe'],
+    );
   if (diameter > lathe.swing)
     stop('route.swing', 'The bar does not swing over the bed.', 'diameter of the bar', diameter, lathe.swing, [
       'Have it turned on a larger lathe',
@@ -115,14 +160,24 @@ function stockFindings(
       chuck.to,
       ['Use reversed jaws or another chuck, and enter its range'],
     );
-  if (diameter > lathe.spindleBore && length > lathe.betweenCentres)
+  const outOfChuck = part.outline.length + facingAllowance;
+  if (outOfChuck > lathe.betweenCentres)
     stop(
       'route.too-long',
-      'The work is longer than the lathe and too thick for its spindle bore.',
+      'The part is longer than the lathe.',
+      'length that stands out',
+      outOfChuck,
+      lathe.betweenCentres,
+      ['Make it in two pieces and join them', 'Have it turned on a longer lathe'],
+    );
+  else if (diameter > lathe.spindleBore && length > lathe.betweenCentres)
+    stop(
+      'route.too-long',
+      'The bar is longer than the lathe and too thick for its spindle bore.',
       'length',
       length,
       lathe.betweenCentres,
-      ['Make it in two pieces and join them'],
+      ['Saw the blank shorter and hold less of it', 'Make it in two pieces and join them'],
     );
   return findings;
 }
