@@ -1,6 +1,7 @@
 /**
- * Chooses depth, feed and speed for an operation: the quickest of all the lathe's own speeds and feeds that stays within
- * power, bending, cutter and chip limits. When none does, says which limit stands in the way.
+ * Chooses depth, feed and speed for an operation: the quickest of all the lathe's own speeds and feeds, and of all depths its dial
+ * can set, that stays within power, bending, cutter and chip limits. When none does, says which limits stand in the way and takes
+ * the cut that breaks the least by the least.
  */
 import type { Cutter } from '../cutting/cutter.ts';
 import { cuttingPower, motorPower } from '../cutting/power.ts';
@@ -20,7 +21,7 @@ import {
   radians,
   type Second,
 } from '../units/quantities.ts';
-import { passHandling, usablePower } from './practice.ts';
+import { passHandling, usablePower, usualEfficiency } from './practice.ts';
 import type { CutNumbers } from './route-result.ts';
 
 /** What an operation asks of its cut. */
@@ -31,10 +32,12 @@ export interface CutWanted {
   readonly length: Mm;
   /** To take off altogether, on the radius. */
   readonly total: Mm;
+  /** Least step of the slide that sets the depth; passes are whole multiples of it. */
+  readonly division: Mm;
   readonly fewestPasses: number;
-  /** Give of the work at the worst station. */
+  /** Give of the work, or of the boring bar, at the worst station. */
   readonly yielding: MmPerNewton;
-  /** Most that the work may give way, on the diameter. */
+  /** Most that it may give way, on the diameter. */
   readonly bendingLimit: Mm;
   readonly finish: Micrometre | undefined;
   readonly speeds: { readonly low: MetrePerMinute; readonly high: MetrePerMinute };
@@ -46,7 +49,7 @@ export type Limit = 'bending' | 'power' | 'cutter' | 'chip' | 'finish';
 
 export interface ChosenCut {
   readonly numbers: CutNumbers;
-  /** The radial forces for the chosen cut, for the pass table. */
+  /** The forces and the chip of the chosen cut. */
   readonly force: TurningForce;
   readonly time: Second;
   /** Limits that even the best cut breaks; empty when it goes. */
@@ -55,7 +58,10 @@ export interface ChosenCut {
 }
 
 /** Feeds a hand keeps up on a lathe without power feed; `common practice`. */
-const handFeeds: readonly MmPerRev[] = [0.05, 0.08, 0.12];
+export const handFeeds: readonly MmPerRev[] = [0.05, 0.08, 0.12];
+
+/** What is given up first when no cut keeps all limits: a rough surface can be papered, a stalled motor cuts nothing. */
+const weights: Record<Limit, number> = { finish: 1, bending: 2, chip: 2, cutter: 4, power: 4 };
 
 /** Roughness Ra to be sure of at a feed: the careful end of what the chapter on finish expects. */
 function roughness(feed: MmPerRev, noseRadius: Mm): Micrometre {
@@ -64,52 +70,68 @@ function roughness(feed: MmPerRev, noseRadius: Mm): Micrometre {
 
 /** The best cut, with the limits it breaks if there is none that keeps them all. */
 export function chooseCut(wanted: CutWanted, cutter: Cutter, lathe: Lathe): ChosenCut {
-  const speeds = allowedSpeeds(lathe, wanted);
-  const byHand = lathe.feeds.length === 0;
-  const feeds = byHand ? handFeeds : lathe.feeds;
-  const candidates = speeds.rpm.flatMap((rpm) =>
-    feeds.flatMap((feed) =>
-      passCounts(wanted, cutter).map((passes) => evaluate(wanted, cutter, lathe, rpm, feed, passes, byHand)),
-    ),
-  );
-  const best = candidates.reduce((a, b) => (better(b, a) ? b : a));
-  return { ...best, tooFast: speeds.tooFast };
+  const { rpm, slower, tooFast } = allowedSpeeds(lathe, wanted);
+  const best = bestOf(wanted, cutter, lathe, rpm);
+  const weak = best.broken.includes('power') && slower.length > 0;
+  const chosen = weak ? pick(best, bestOf(wanted, cutter, lathe, slower)) : best;
+  return { ...finished(chosen, wanted, lathe), tooFast };
 }
 
-type Candidate = Omit<ChosenCut, 'tooFast'>;
-
-function better(a: Candidate, b: Candidate): boolean {
-  if (a.broken.length !== b.broken.length) return a.broken.length < b.broken.length;
-  return a.time < b.time;
+interface Candidate {
+  readonly depth: Mm;
+  readonly feed: MmPerRev;
+  readonly rpm: Rpm;
+  readonly passes: number;
+  readonly force: TurningForce;
+  readonly power: number;
+  readonly powerShare: number;
+  readonly bending: Mm;
+  readonly broken: readonly Limit[];
+  readonly weight: number;
+  /** How far the broken limits are passed, as a sum of ratios. */
+  readonly excess: number;
+  readonly time: Second;
 }
 
-/** The lathe's speeds inside the material's range; failing that the nearest slower, failing that the slowest. */
-function allowedSpeeds(lathe: Lathe, wanted: CutWanted): { rpm: readonly Rpm[]; tooFast: boolean } {
-  const all = spindleSpeeds(lathe);
-  const at = (rpm: Rpm) => cuttingSpeed(wanted.diameter, rpm);
-  const inside = all.filter((rpm) => at(rpm) >= wanted.speeds.low && at(rpm) <= wanted.speeds.high);
-  if (inside.length > 0) return { rpm: inside, tooFast: false };
-  const slower = all.filter((rpm) => at(rpm) < wanted.speeds.low);
-  if (slower.length > 0) return { rpm: [Math.max(...slower)], tooFast: false };
-  return { rpm: [Math.min(...all)], tooFast: true };
+function pick(a: Candidate, b: Candidate): Candidate {
+  const order = b.weight - a.weight || (b.weight > 0 ? b.excess - a.excess : 0) || b.time - a.time;
+  return order < 0 ? b : a;
 }
 
-function passCounts(wanted: CutWanted, cutter: Cutter): number[] {
-  const fewest = Math.max(wanted.fewestPasses, Math.ceil(wanted.total / cutter.maxDepth - 1e-9), 1);
-  return Array.from({ length: 12 }, (_, i) => Math.round(fewest * 1.25 ** i + (i > 0 ? i * 0.5 : 0)));
+/**
+ * Goes through every feed and every depth that the dial can set. The force does not depend on the speed, so it is worked out once for
+ * all speeds; and once a cut keeps every limit, more passes at the same feed can be left out as soon as they must take longer.
+ */
+function bestOf(wanted: CutWanted, cutter: Cutter, lathe: Lathe, speeds: readonly Rpm[]): Candidate {
+  const counts = passCounts(wanted, cutter);
+  const fastest = Math.max(...speeds);
+  const drive = new Map(speeds.map((rpm) => [rpm, drivePower(lathe, rpm)]));
+  let best: Candidate | undefined;
+  for (const feed of feedsOf(lathe)) {
+    const rough = wanted.finish === undefined ? 0 : roughness(feed, cutter.noseRadius) / wanted.finish;
+    for (const { passes, depth } of counts) {
+      if (best?.weight === 0 && passTime(wanted, feed, fastest) * passes >= best.time) break;
+      const force = forceOf(wanted, cutter, depth, feed);
+      for (const rpm of speeds) {
+        const candidate = judge(wanted, cutter, { depth, feed, rpm, passes, force }, drive.get(rpm) ?? 0, rough, lathe);
+        best = best ? pick(best, candidate) : candidate;
+      }
+    }
+  }
+  if (!best) throw new Error('no speed, feed or depth to choose from');
+  return best;
 }
 
-function evaluate(
-  wanted: CutWanted,
-  cutter: Cutter,
-  lathe: Lathe,
-  rpm: Rpm,
-  feed: MmPerRev,
-  passes: number,
-  byHand: boolean,
-): Candidate {
-  const depth = wanted.total / passes;
-  const force = turningForce({
+function feedsOf(lathe: Lathe): readonly MmPerRev[] {
+  return lathe.feeds.length === 0 ? handFeeds : lathe.feeds;
+}
+
+function passTime(wanted: CutWanted, feed: MmPerRev, rpm: Rpm): Second {
+  return (60 * wanted.length) / (feed * rpm) + passHandling;
+}
+
+function forceOf(wanted: CutWanted, cutter: Cutter, depth: Mm, feed: MmPerRev): TurningForce {
+  return turningForce({
     depth,
     feed,
     noseRadius: cutter.noseRadius,
@@ -119,24 +141,79 @@ function evaluate(
     cutData: wanted.cutData,
     where: wanted.where,
   });
+}
+
+function judge(
+  wanted: CutWanted,
+  cutter: Cutter,
+  cut: Pick<Candidate, 'depth' | 'feed' | 'rpm' | 'passes' | 'force'>,
+  available: number,
+  rough: number,
+  lathe: Lathe,
+): Candidate {
+  const { force, feed, rpm, passes, depth } = cut;
   const speed = cuttingSpeed(wanted.diameter, rpm);
-  const power = motorPower(cuttingPower(force.cutting, speed), lathe.drive.efficiency ?? 0.75);
-  const powerShare = power / drivePower(lathe, rpm);
+  const power = motorPower(cuttingPower(force.cutting, speed), lathe.drive.efficiency ?? usualEfficiency);
+  const powerShare = power / available;
   const bending = 2 * force.radial * wanted.yielding;
-  const broken: Limit[] = [];
-  if (bending > wanted.bendingLimit) broken.push('bending');
-  if (powerShare > usablePower) broken.push('power');
-  if (depth > cutter.maxDepth) broken.push('cutter');
-  if (force.chipThickness < minimumChip(cutter.edge).usual) broken.push('chip');
-  if (wanted.finish !== undefined && roughness(feed, cutter.noseRadius) > wanted.finish) broken.push('finish');
-  const cuttingTime = (60 * wanted.length) / (feed * rpm);
+  // Each as value over limit: above 1 it is broken.
+  const ratios: readonly (readonly [Limit, number])[] = [
+    ['bending', bending / wanted.bendingLimit],
+    ['power', powerShare / usablePower],
+    ['cutter', depth / (cutter.maxDepth + 1e-9)],
+    ['chip', minimumChip(cutter.edge).usual / force.chipThickness],
+    ['finish', rough],
+  ];
+  const over = ratios.filter(([, ratio]) => ratio > 1);
+  return {
+    ...cut,
+    power,
+    powerShare,
+    bending,
+    broken: over.map(([limit]) => limit),
+    weight: over.reduce((sum, [limit]) => sum + weights[limit], 0),
+    excess: over.reduce((sum, [, ratio]) => sum + Math.min(ratio, 1e6), 0),
+    time: passes * passTime(wanted, feed, rpm),
+  };
+}
+
+/** The lathe's speeds inside the material's range; failing that the nearest slower, failing that the slowest. */
+function allowedSpeeds(
+  lathe: Lathe,
+  wanted: CutWanted,
+): { rpm: readonly Rpm[]; slower: readonly Rpm[]; tooFast: boolean } {
+  const all = spindleSpeeds(lathe);
+  const at = (rpm: Rpm) => cuttingSpeed(wanted.diameter, rpm);
+  const inside = all.filter((rpm) => at(rpm) >= wanted.speeds.low && at(rpm) <= wanted.speeds.high);
+  const slower = all.filter((rpm) => at(rpm) < wanted.speeds.low);
+  if (inside.length > 0) return { rpm: inside, slower, tooFast: false };
+  if (slower.length > 0) return { rpm: slower.slice(-1), slower: slower.slice(0, -1), tooFast: false };
+  return { rpm: all.slice(0, 1), slower: [], tooFast: true };
+}
+
+/** Every number of passes that makes a difference, fewest first, with the depth of the deepest of them in whole divisions. */
+function passCounts(wanted: CutWanted, cutter: Cutter): { passes: number; depth: Mm }[] {
+  const divisions = Math.floor(wanted.total / wanted.division + 1e-6);
+  if (divisions < 1) return [{ passes: 1, depth: wanted.total }];
+  const fewest = Math.max(wanted.fewestPasses, Math.ceil(wanted.total / cutter.maxDepth - 1e-9), 1);
+  const counts: { passes: number; depth: Mm }[] = [];
+  for (let passes = Math.min(fewest, divisions); ; ) {
+    const each = Math.ceil(divisions / passes);
+    counts.push({ passes, depth: each * wanted.division });
+    if (each === 1) return counts;
+    passes = Math.ceil(divisions / (each - 1));
+  }
+}
+
+function finished(chosen: Candidate, wanted: CutWanted, lathe: Lathe): Omit<ChosenCut, 'tooFast'> {
+  const { depth, feed, rpm, passes, force, power, powerShare, bending, broken, time } = chosen;
   return {
     numbers: {
       depth,
       feed,
-      byHand,
+      byHand: lathe.feeds.length === 0,
       speed: rpm,
-      cuttingSpeed: speed,
+      cuttingSpeed: cuttingSpeed(wanted.diameter, rpm),
       passes,
       cuttingForce: force.cutting,
       radialForce: force.radial,
@@ -146,7 +223,7 @@ function evaluate(
       specificForce: wanted.cutData.specificForce,
     },
     force,
-    time: passes * (cuttingTime + passHandling),
+    time,
     broken,
   };
 }

@@ -3,11 +3,18 @@ import type { Cutter } from '../cutting/cutter.ts';
 import type { PlacedThread } from '../part/part-result.ts';
 import { degrees, type Mm } from '../units/quantities.ts';
 
-/** For turning and facing: roughing takes the one that stands the deepest cut, finishing the sharpest edge. */
-export function turningCutter(cutters: readonly Cutter[], stage: 'rough' | 'finish' | 'face'): Cutter | undefined {
-  // Work is fed towards the headstock: a left-hand cutter is for the other way.
+/**
+ * For turning and facing: roughing takes the one that stands the deepest cut, finishing the sharpest edge. Work is fed towards the
+ * headstock unless the other way is asked for.
+ */
+export function turningCutter(
+  cutters: readonly Cutter[],
+  stage: 'rough' | 'finish' | 'face',
+  hand: 'right' | 'left' = 'right',
+): Cutter | undefined {
   const usable = cutters.filter(
-    (c) => c.hand !== 'left' && (c.kind === 'turning' || (stage === 'face' && c.kind === 'facing')),
+    (c) =>
+      (c.hand === hand || c.hand === 'neutral') && (c.kind === 'turning' || (stage === 'face' && c.kind === 'facing')),
   );
   const sharpness = { sharp: 0, honed: 1, moulded: 2 } as const;
   const shoulder = usable.filter((c) => c.approachAngle >= 90);
@@ -19,11 +26,14 @@ export function turningCutter(cutters: readonly Cutter[], stage: 'rough' | 'fini
   return from.toSorted((a, b) => sharpness[a.edge] - sharpness[b.edge] || b.noseRadius - a.noseRadius)[0];
 }
 
-/** The thickest bar that goes into the hole. */
-export function boringCutter(cutters: readonly Cutter[], hole: Mm): Cutter | undefined {
+/** The thickest bar that goes into the hole, of those that reach its bottom if any does. */
+export function boringCutter(cutters: readonly Cutter[], hole: Mm, reach: Mm): Cutter | undefined {
   return cutters
-    .filter((c) => c.kind === 'boring' && (c.minBore ?? Number.POSITIVE_INFINITY) <= hole)
-    .toSorted((a, b) => (b.barDiameter ?? 0) - (a.barDiameter ?? 0))[0];
+    .filter((c) => c.kind === 'boring' && (c.minBore ?? Number.POSITIVE_INFINITY) <= hole + 1e-9)
+    .toSorted(
+      (a, b) =>
+        Number(b.overhang >= reach) - Number(a.overhang >= reach) || (b.barDiameter ?? 0) - (a.barDiameter ?? 0),
+    )[0];
 }
 
 /** The widest grooving cutter that fits. */

@@ -2,9 +2,11 @@
 import type { Cutter } from '../cutting/cutter.ts';
 import { minimumChip, rubbingFinding } from '../cutting/rubbing.ts';
 import type { Finding } from '../finding.ts';
+import type { Mm } from '../units/quantities.ts';
 import type { ChosenCut, Limit } from './choose-cut.ts';
 import type { Draft } from './draft.ts';
-import { usablePower } from './practice.ts';
+import { roughBending, usablePower } from './practice.ts';
+import type { CutNumbers } from './route-result.ts';
 
 const remedies: Record<Limit, readonly string[]> = {
   bending: [
@@ -97,14 +99,112 @@ export function missingCutter(draft: Draft, what: string): Finding {
   };
 }
 
-export function missingDrill(draft: Draft, diameter: number): Finding {
+export function missingBar(draft: Draft, hole: Mm): Finding {
+  if (hole > 0) return missingCutter(draft, `a boring bar that goes into a hole of ${hole.toFixed(1)} mm`);
+  return missingCutter(draft, 'a drill that opens a hole for the boring bar, or a cutter that plunges from the face');
+}
+
+/** A drilled hole keeps the size of its drill; one that is bored only needs something near. */
+export function missingDrill(draft: Draft, diameter: Mm): Finding {
   return {
     id: 'route.no-drill',
-    level: 'caution',
+    level: 'stop',
     stage: 'route',
     at: draft.id,
     says: 'The workshop has no drill of this size.',
     because: [{ what: 'drill', value: diameter, unit: 'mm' }],
-    remedies: ['Enter the drill if you have it', 'Drill the next smaller size and bore'],
+    remedies: ['Enter the drill if you have it', 'Buy it', 'Drill the next smaller size and bore'],
   };
+}
+
+export function noTailstock(draft: Draft): Finding {
+  return {
+    id: 'route.no-tailstock',
+    level: 'stop',
+    stage: 'route',
+    at: draft.id,
+    says: 'No tailstock is entered: there is nothing to hold the drill in line with the spindle.',
+    because: [],
+    remedies: ['Enter the tailstock', 'Hold the drill in the tool post, centred with an indicator'],
+  };
+}
+
+export function barTooShort(draft: Draft, cutter: Cutter, reach: Mm): Finding {
+  return {
+    id: 'route.bar-too-short',
+    level: 'caution',
+    stage: 'route',
+    at: draft.id,
+    says: `The ${cutter.name} as entered does not reach the bottom of the bore.`,
+    because: [{ what: 'overhang of the bar', value: cutter.overhang, unit: 'mm', limit: reach }],
+    remedies: ['Set it further out and take lighter cuts', 'Use a longer, thicker bar'],
+  };
+}
+
+export function noseTooLarge(draft: Draft, cutter: Cutter, fillet: Mm): Finding {
+  return {
+    id: 'route.nose-too-large',
+    level: 'caution',
+    stage: 'route',
+    at: draft.id,
+    says: `The nose of the ${cutter.name} leaves a larger fillet in the corner than the part has.`,
+    because: [{ what: 'nose radius', value: cutter.noseRadius, unit: 'mm', limit: fillet }],
+    remedies: [
+      'Finish the corner with a cutter of a smaller nose radius',
+      'Allow the larger fillet, if the mate clears it',
+    ],
+  };
+}
+
+/** Cutters are not entered as made for inside work. */
+export function insideCutter(draft: Draft, hole: Mm): Finding {
+  return {
+    id: 'route.inside-cutter',
+    level: 'caution',
+    stage: 'route',
+    at: draft.id,
+    says: 'This is cut inside a bore: check that you have a cutter of this shape that goes in, on a bar.',
+    because: [{ what: 'hole it has to go into', value: hole, unit: 'mm' }],
+    remedies: ['Grind one from a round tool bit held in a boring bar', 'For a thread: use a tap'],
+  };
+}
+
+export function curveHidden(draft: Draft, reached: Mm, length: Mm): Finding {
+  return {
+    id: 'route.curve-hidden',
+    level: 'stop',
+    stage: 'route',
+    at: draft.id,
+    says: 'Steps cut from the free end do not reach all of this curve: it narrows towards the chuck or stands behind thicker work.',
+    because: [{ what: 'length reached from the free end', value: reached, unit: 'mm', limit: length }],
+    remedies: [
+      'Turn the rest by both slides to a template, with a round-nosed cutter',
+      'Grind a form cutter to the curve',
+      'Turn it from the other end, if the part can be held there',
+    ],
+  };
+}
+
+/** Power and give of a plunge, whose feed is the least a hand keeps up. */
+export function plungeFindings(draft: Draft, cut: CutNumbers): Finding[] {
+  const findings: Finding[] = [];
+  const add = (id: string, says: string, because: Finding['because']) =>
+    findings.push({
+      id,
+      level: 'caution',
+      stage: 'route',
+      at: draft.id,
+      says,
+      because,
+      remedies: ['Use a narrower cutter and widen the groove', 'Slower speed', 'Saw the greater part by hand'],
+    });
+  if (cut.powerShare > usablePower)
+    add('route.limit-power', 'The drive is hardly strong enough for this plunge.', [
+      { what: 'share of the drive', value: cut.powerShare, unit: '', limit: usablePower },
+    ]);
+  if (cut.bending > roughBending)
+    add('route.limit-bending', 'The work gives way under this plunge: it will dig in or sing.', [
+      { what: 'gives way on the diameter', value: cut.bending, unit: 'mm', limit: roughBending },
+    ]);
+  return findings;
 }

@@ -1,159 +1,239 @@
 /**
- * Drafts the work inside: centring, the ladder of drills, boring, inner cones, inner grooves.
+ * Drafts the work inside: centring, drilling, boring, inner cones, undercuts, grooves, threads and the chamfer at the mouth.
  */
-import type { Drill } from '../cutting/cutter.ts';
-import type { PartResult, Placed } from '../part/part-result.ts';
-import type { InsideSection } from '../part/schema.ts';
+import type { Workshop } from '../lathe/schema.ts';
+import { innerRadiusAt } from '../part/outline-queries.ts';
+import type { PartResult } from '../part/part-result.ts';
 import type { Mm } from '../units/quantities.ts';
-import { called, type Draft, dimensionOf, inWords, middle } from './draft.ts';
+import { called, type Draft, dimensionOf, inWords, lengthInWords, middle } from './draft.ts';
+import { type Drilled, drillHoles, type Hole } from './draft-holes.ts';
 import type { Holding } from './hold.ts';
+import { boringAllowance, finishingAllowance } from './practice.ts';
+import { crestAim } from './tables/thread-table.ts';
 
-/** A first drill above this diameter is led by a smaller one; `common practice`. */
-const pilotAbove: Mm = 8;
-/** Left in a drilled hole for boring it, on the diameter; `common practice`. */
-const boringAllowance: Mm = 1;
+type Common = Pick<Draft, 'setup' | 'atFreeEnd' | 'working' | 'why' | 'cautions'>;
 
 /** Drafts for the bores entered from the end that stands out in this setup. */
-export function draftInside(part: PartResult, holding: Holding, drills: readonly Drill[]): Draft[] {
+export function draftInside(part: PartResult, holding: Holding, workshop: Workshop): Draft[] {
   const side = holding.setup.endOut === 'right' ? 'inside right' : 'inside left';
-  const sections = part.inside.filter((s) => s.side === side);
-  if (sections.length === 0) return [];
   const face = holding.setup.endOut === 'right' ? part.outline.length : 0;
-  const depth = (s: Placed<InsideSection>) => Math.max(Math.abs(s.from - face), Math.abs(s.to - face));
-  const common = {
-    setup: holding.setup.id,
-    atFreeEnd: false,
-    working: false,
-    why: [] as string[],
-    cautions: [] as string[],
-  };
-  const all = sections.map((s) => s.feature.id);
+  const holes = part.inside
+    .filter((s) => s.side === side)
+    .map((section): Hole => {
+      const depth = Math.max(Math.abs(section.from - face), Math.abs(section.to - face));
+      return { section, depth, through: depth >= part.outline.length - 1e-6 };
+    });
+  if (holes.length === 0) return [];
+  const common: Common = { setup: holding.setup.id, atFreeEnd: false, working: false, why: [], cautions: [] };
   const centre: Draft = {
     ...common,
     id: `${holding.setup.id}-centre-for-drill`,
     kind: 'centre',
-    features: all,
+    features: holes.map((h) => h.section.feature.id),
     diameter: 0,
     title: 'Centre for the drill',
     from: face,
     to: face,
     task: { does: 'centre' },
   };
-  const drilled = sections.flatMap((s) => drilling(part, holding, s, depth(s), drills, common));
-  const holes = drilled.filter((hole, i) => !drilled.some((other, j) => j !== i && coveredBy(hole, other, i > j)));
-  const bored = sections.flatMap((s) => boring(part, holding, s, common));
-  const grooved = part.grooves
-    .filter((g) => g.side === side)
-    .map(
-      (g): Draft => ({
-        ...common,
-        id: `${holding.setup.id}-groove-${g.feature.id}`,
-        kind: 'groove',
-        features: [g.feature.id, g.feature.on],
-        diameter: g.largest,
-        title: `Cut ${called(part, g.feature.id)} inside to ${inWords(g.largest)}`,
-        from: g.from,
-        to: g.to,
-        task: { does: 'groove', width: g.to - g.from, floor: g.largest, outer: g.smallest, internal: true },
-      }),
-    );
-  return [centre, ...holes, ...bored, ...grooved];
+  const drilled = drillHoles(part, holes, workshop.drills, workshop.lathe, common);
+  return [
+    centre,
+    ...drilled.drafts,
+    ...holes.flatMap((hole) => boring(part, hole, drilled, common, face)),
+    ...grooves(part, holes, common),
+    ...threads(part, holes, common),
+    ...mouths(part, holes, common),
+  ];
 }
 
-/** The same drill goes deeper for another section of the bore (or as deep, and was named first). */
-function coveredBy(hole: Draft, other: Draft, later: boolean): boolean {
-  if (hole.task.does !== 'drill' || other.task.does !== 'drill' || hole.task.diameter !== other.task.diameter)
-    return false;
-  return other.task.depth > hole.task.depth || (other.task.depth === hole.task.depth && later);
+function boring(part: PartResult, hole: Hole, drilled: Drilled, common: Common, face: Mm): Draft[] {
+  const { section } = hole;
+  const { feature } = section;
+  const at = { features: [feature.id], from: section.from, to: section.to };
+  const start = drilled.holeAt(feature.id);
+  switch (feature.kind) {
+    case 'drilled':
+      return [];
+    case 'undercut':
+      return [
+        {
+          ...common,
+          ...at,
+          id: `${common.setup}-groove-${feature.id}`,
+          kind: 'groove',
+          diameter: section.largest,
+          title: `Cut ${called(part, feature.id)} inside to ${inWords(section.largest)}`,
+          task: {
+            does: 'groove',
+            width: section.to - section.from,
+            floor: section.largest,
+            outer: Math.min(section.largest, hole.depth > 0 ? boreBefore(part, hole, face) : section.largest),
+            internal: true,
+          },
+        },
+      ];
+    case 'cone': {
+      const [near, far] = endDiameters(part, hole, face);
+      return [
+        {
+          ...common,
+          ...at,
+          id: `${common.setup}-turn-cone-${feature.id}`,
+          kind: 'turn cone',
+          diameter: section.largest,
+          title: `Bore ${called(part, feature.id)} with the top slide set over`,
+          task: {
+            does: 'cone',
+            where: 'bore',
+            startDiameter: start,
+            cone: { startDiameter: section.largest, endDiameter: section.smallest, length: section.to - section.from },
+            thinEnd: near < far ? 'free' : 'chuck',
+          },
+        },
+      ];
+    }
+    case 'bored':
+      return bored(part, hole, start, common);
+  }
 }
 
-type Common = Pick<Draft, 'setup' | 'atFreeEnd' | 'working' | 'why' | 'cautions'>;
-
-/** Drills on hand that make the hole, smallest first: a pilot when the hole is large, then the largest that leaves enough to bore. */
-function drilling(
-  part: PartResult,
-  holding: Holding,
-  s: Placed<InsideSection>,
-  depth: Mm,
-  drills: readonly Drill[],
-  common: Common,
-): Draft[] {
-  const { feature } = s;
-  if (feature.kind === 'undercut') return [];
-  const whole = feature.kind === 'drilled';
-  const wanted = whole ? s.largest : s.smallest - boringAllowance;
-  const twist = drills.filter((d) => d.kind === 'twist').toSorted((a, b) => a.diameter - b.diameter);
-  const last = twist.findLast((d) => d.diameter <= wanted + (whole ? 0.1 : 0));
-  const exact = !whole || (last !== undefined && Math.abs(last.diameter - wanted) <= 0.1);
-  const diameter = last && exact ? last.diameter : wanted;
-  const pilot = twist.findLast((d) => d.diameter <= diameter * 0.45);
-  const ladder = diameter > pilotAbove && pilot ? [pilot.diameter, diameter] : [diameter];
-  // A flat or conical bottom must not be pierced by the point of the drill.
-  const pointAngle = feature.kind === 'drilled' ? (feature.pointAngle ?? 118) : 118;
-  const point = (d: Mm) => d / 2 / Math.tan((pointAngle * Math.PI) / 360);
-  return ladder
-    .filter((d) => d > 0.5)
-    .map((d) => ({
-      ...common,
-      id: `${holding.setup.id}-drill-${feature.id}-${String(d).replace('.', '-')}`,
-      kind: 'drill' as const,
-      features: [feature.id],
-      diameter: d,
-      title: `Drill ${inWords(d)} for ${called(part, feature.id)}`,
-      from: s.from,
-      to: s.to,
-      task: { does: 'drill' as const, diameter: d, depth: whole ? depth : Math.max(1, depth - point(d)), pointAngle },
-      why:
-        d === diameter
-          ? []
-          : ['A pilot hole takes the chisel edge of the large drill out of the cut: a fraction of the thrust.'],
-      cautions: ['Clear the chips often; a drill that squeals is hardening the hole: stop, sharpen, feed firmly.'],
-    }));
+/** In one operation, or roughed first when much is to come out. */
+function bored(part: PartResult, hole: Hole, start: Mm, common: Common): Draft[] {
+  const { section, depth } = hole;
+  const { feature } = section;
+  const id = feature.id;
+  const thread = part.threads.find((t) => t.on === id && t.side === 'internal');
+  const crest = thread && crestAim(thread.thread, 'internal');
+  const dimension = dimensionOf(part, id, 'diameter');
+  const target = crest?.aim ?? middle(dimension, section.largest);
+  const tolerance = crest ? crest.max - crest.min : dimension && dimension.max - dimension.min;
+  const at = { ...common, kind: 'bore' as const, features: [id], from: section.from, to: section.to };
+  const roughed = Number((target - finishingAllowance).toFixed(3));
+  const rough = target - start > boringAllowance + finishingAllowance;
+  const turn = { does: 'turn', where: 'bore', reach: depth } as const;
+  return [
+    ...(rough
+      ? [
+          {
+            ...at,
+            id: `${common.setup}-rough-bore-${id}`,
+            diameter: roughed,
+            title: `Open ${called(part, id)} to ${inWords(roughed)}`,
+            task: {
+              ...turn,
+              target: roughed,
+              stage: 'rough' as const,
+              startDiameter: start,
+              tolerance: undefined,
+              finish: undefined,
+            },
+          },
+        ]
+      : []),
+    {
+      ...at,
+      id: `${common.setup}-bore-${id}`,
+      diameter: section.largest,
+      working: feature.role === 'sliding' || feature.role === 'sealing',
+      title: `${/\bbore\b/i.test(called(part, id)) ? 'Finish' : 'Bore'} ${called(part, id)} to ${inWords(target)}`,
+      task: {
+        ...turn,
+        target,
+        stage: 'finish' as const,
+        startDiameter: rough ? roughed : start,
+        tolerance,
+        finish: feature.finish,
+      },
+      why: ['Two equal passes at the end tell how much this bar really takes.'],
+    },
+  ];
 }
 
-function boring(part: PartResult, holding: Holding, s: Placed<InsideSection>, common: Common): Draft[] {
-  const { feature } = s;
-  if (feature.kind === 'drilled') return [];
-  if (feature.kind === 'cone')
+/** Diameters of a bore at the end nearer the face and at its far end. */
+function endDiameters(part: PartResult, { section }: Hole, face: Mm): [Mm, Mm] {
+  const inset = 0.02 * (section.to - section.from);
+  const left = 2 * innerRadiusAt(part.outline, section.from + inset);
+  const right = 2 * innerRadiusAt(part.outline, section.to - inset);
+  return Math.abs(section.from - face) < Math.abs(section.to - face) ? [left, right] : [right, left];
+}
+
+/** Diameter of the hole just in front of a section. */
+function boreBefore(part: PartResult, { section }: Hole, face: Mm): Mm {
+  const nearer = Math.abs(section.from - face) < Math.abs(section.to - face) ? section.from : section.to;
+  const step = 0.01 * (section.to - section.from);
+  const before = nearer + (face < nearer ? -step : step);
+  return 2 * innerRadiusAt(part.outline, before);
+}
+
+function grooves(part: PartResult, holes: readonly Hole[], common: Common): Draft[] {
+  return part.grooves.flatMap((g): Draft[] => {
+    const hole = holes.find((h) => h.section.feature.id === g.feature.on);
+    if (!hole || g.side === 'outside') return [];
+    const width = middle(dimensionOf(part, g.feature.id, 'width'), g.to - g.from);
+    const floor = middle(dimensionOf(part, g.feature.id, 'floorDiameter'), g.largest);
     return [
       {
         ...common,
-        id: `${holding.setup.id}-turn-cone-${feature.id}`,
-        kind: 'turn cone',
-        features: [feature.id],
-        diameter: s.largest,
-        title: `Bore the cone ${called(part, feature.id)} with the top slide set over`,
-        from: s.from,
-        to: s.to,
-        task: {
-          does: 'cone',
-          where: 'bore',
-          startDiameter: s.smallest - boringAllowance,
-          cone: { startDiameter: s.largest, endDiameter: s.smallest, length: s.to - s.from },
-        },
+        id: `${common.setup}-groove-${g.feature.id}`,
+        kind: 'groove',
+        features: [g.feature.id, g.feature.on],
+        diameter: g.largest,
+        title: `Cut ${called(part, g.feature.id)} inside, ${lengthInWords(width)} wide, to ${inWords(floor)}`,
+        from: g.from,
+        to: g.to,
+        task: { does: 'groove', width, floor, outer: g.smallest, internal: true },
       },
     ];
-  const dimension = dimensionOf(part, feature.id, 'diameter');
-  const target = middle(dimension, s.largest);
+  });
+}
+
+function threads(part: PartResult, holes: readonly Hole[], common: Common): Draft[] {
+  return part.threads.flatMap((t): Draft[] => {
+    const hole = holes.find((h) => h.section.feature.id === t.on);
+    if (!hole || t.side !== 'internal') return [];
+    return [
+      {
+        ...common,
+        id: `${common.setup}-thread-${t.id}`,
+        kind: 'thread',
+        features: [t.id, t.on],
+        diameter: hole.section.largest,
+        title: `Cut the thread ${t.thread.designation} inside`,
+        from: t.from,
+        to: t.to,
+        task: { does: 'thread', thread: t },
+        cautions: ['Slowest speed; mark on the bar how far it may go in before the half-nuts are opened.'],
+      },
+    ];
+  });
+}
+
+/** All chamfers of these bores in one operation. */
+function mouths(part: PartResult, holes: readonly Hole[], common: Common): Draft[] {
+  const edged = holes.filter(({ section: { feature } }) => feature.startEdge || feature.endEdge);
+  const first = edged[0];
+  if (!first) return [];
+  const words = edged.map(({ section: { feature } }) => {
+    const edges = [feature.startEdge, feature.endEdge].flatMap((e) => (e ? [e] : []));
+    const sizes = edges.map((e) => {
+      if (e.kind === 'chamfer') return `${lengthInWords(e.size)} × ${e.angle ?? 45}°`;
+      if (e.kind === 'fillet') return `radius ${lengthInWords(e.radius)}`;
+      return `relief ${lengthInWords(e.width)} by ${lengthInWords(e.depth)} deep`;
+    });
+    return `${called(part, feature.id)} ${sizes.join(' and ')}`;
+  });
   return [
     {
       ...common,
-      id: `${holding.setup.id}-bore-${feature.id}`,
-      kind: 'bore',
-      features: [feature.id],
-      diameter: s.largest,
-      title: `Bore ${called(part, feature.id)} to ${inWords(target)}`,
-      from: s.from,
-      to: s.to,
-      task: {
-        does: 'turn',
-        target,
-        stage: 'finish',
-        where: 'bore',
-        startDiameter: s.largest - boringAllowance,
-        tolerance: dimension && dimension.max - dimension.min,
-        finish: feature.finish,
-      },
+      id: `${common.setup}-chamfer-inside-${first.section.feature.id}`,
+      kind: 'chamfer',
+      features: edged.map((h) => h.section.feature.id),
+      diameter: Math.max(...edged.map((h) => h.section.largest)),
+      title: `Shape the edges inside: ${words.join(', ')}`,
+      from: Math.min(...edged.map((h) => h.section.from)),
+      to: Math.max(...edged.map((h) => h.section.to)),
+      task: { does: 'plain' },
     },
   ];
 }

@@ -1,12 +1,15 @@
 /**
  * Drafts the outside work of a setup: roughing from thick to thin, finishing, cones, curves, grooves, threads, chamfers, polishing.
  */
+import { radiusAt } from '../part/outline-queries.ts';
 import type { PartResult, Placed } from '../part/part-result.ts';
 import type { OutsideSection } from '../part/schema.ts';
+import { paperAllowance } from '../standards/finish/polish-allowance.ts';
 import type { Mm } from '../units/quantities.ts';
-import { called, type Draft, dimensionOf, inWords, middle } from './draft.ts';
-import type { Holding } from './hold.ts';
-import { finishingAllowance } from './practice.ts';
+import { called, type Draft, dimensionOf, inWords, lengthInWords, middle, operation } from './draft.ts';
+import { draftEdges } from './draft-edges.ts';
+import type { End, Holding } from './hold.ts';
+import { finishingAllowance, lastCutRoughness } from './practice.ts';
 import { stepCurveOf } from './step-curve.ts';
 import { crestAim } from './tables/thread-table.ts';
 
@@ -16,6 +19,10 @@ const paperBelow = 0.8;
 const abrasiveCaution =
   'Abrasive paper: strip backed by a file or held at both ends, never round the work or the fingers; slow speed, arms clear of the chuck, bed covered, tool post back.';
 
+/** Said of a roughing cut that has to go down between thicker sections. */
+export const betweenThicker =
+  'It lies between thicker sections: cut with a right-hand and a left-hand cutter, or plunge and widen.';
+
 export function draftOutside(part: PartResult, holding: Holding): Draft[] {
   const { sections } = holding;
   return [
@@ -24,22 +31,8 @@ export function draftOutside(part: PartResult, holding: Holding): Draft[] {
     ...grooves(part, holding),
     ...threads(part, holding),
     ...knurls(part, holding),
-    ...edges(part, holding),
+    ...draftEdges(part, holding),
   ];
-}
-
-function base(holding: Holding, kind: Draft['kind'], id: string, features: readonly string[], diameter: Mm) {
-  return {
-    id: `${holding.setup.id}-${kind.replaceAll(' ', '-')}-${id}`,
-    kind,
-    setup: holding.setup.id,
-    features,
-    diameter,
-    atFreeEnd: false,
-    working: false,
-    cautions: [] as string[],
-    why: [] as string[],
-  };
 }
 
 /** The diameter to which a section can be roughed on the way from the free end: what lies nearer the free end must fit through. */
@@ -58,14 +51,12 @@ function roughing(part: PartResult, holding: Holding): Draft[] {
     const far = holding.setup.endOut === 'right' ? s.from : s.to;
     const near = stepsDown ? (holding.setup.endOut === 'right' ? s.to : s.from) : free;
     drafts.push({
-      ...base(holding, 'rough turn', s.feature.id, [s.feature.id], own),
+      ...operation(holding, 'rough turn', s.feature.id, [s.feature.id], own),
       title: `Rough ${called(part, s.feature.id)} to ${inWords(own)}`,
       from: Math.min(far, near),
       to: Math.max(far, near),
       task: { does: 'turn', target: own, stage: 'rough', where: 'outside', tolerance: undefined, finish: undefined },
-      why: stepsDown
-        ? ['It lies between thicker sections: cut with a right-hand and a left-hand cutter, or plunge and widen.']
-        : [],
+      why: stepsDown ? [betweenThicker] : [],
     });
   }
   return drafts;
@@ -85,25 +76,26 @@ function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>
       const dimension = dimensionOf(part, id, 'diameter');
       const thread = part.threads.find((t) => t.on === id);
       const crest = thread && crestAim(thread.thread, 'external');
-      const target = crest?.aim ?? middle(dimension, s.largest);
+      const fine = feature.finish !== undefined && feature.finish <= paperBelow && !thread;
+      const paper = fine ? paperAllowance(lastCutRoughness).least : 0;
+      const target = crest?.aim ?? (fine ? (dimension?.max ?? s.largest) + paper / 2 : middle(dimension, s.largest));
       const tolerance = crest ? crest.max - crest.min : dimension && dimension.max - dimension.min;
       const turn: Draft = {
-        ...base(holding, 'finish turn', id, [id, ...featuresOn(part, id)], s.largest),
+        ...operation(holding, 'finish turn', id, [id, ...featuresOn(part, id)], s.largest),
         working,
-        title: `Finish ${called(part, id)} to ${inWords(target)}`,
+        title: `Finish ${called(part, id)} to ${inWords(target)}${fine ? ', the rest with abrasive paper' : ''}`,
         from: s.from,
         to: s.to,
         task: { does: 'turn', target, stage: 'finish', where: 'outside', tolerance, finish: feature.finish },
         why: ['Two equal passes before the last one tell how much this cutter really takes.'],
       };
-      const fine = feature.finish !== undefined && feature.finish <= paperBelow;
       if (!fine) return [turn];
       return [
         turn,
         {
-          ...base(holding, 'polish', id, [id], s.largest),
+          ...operation(holding, 'polish', id, [id], s.largest),
           working,
-          title: `Polish ${called(part, id)} to Ra ${feature.finish}`,
+          title: `Polish ${called(part, id)} to ${inWords(middle(dimension, s.largest))}, Ra ${feature.finish}`,
           from: s.from,
           to: s.to,
           task: { does: 'plain' },
@@ -114,10 +106,10 @@ function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>
     case 'cone':
       return [
         {
-          ...base(holding, 'turn cone', id, [id], s.largest),
+          ...operation(holding, 'turn cone', id, [id], s.largest),
           atFreeEnd: freeEnd,
           working,
-          title: `Turn the cone ${called(part, id)} with the top slide set over`,
+          title: `Turn ${called(part, id)} with the top slide set over`,
           from: s.from,
           to: s.to,
           task: {
@@ -125,27 +117,33 @@ function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>
             where: 'outside',
             startDiameter: roughTarget(s),
             cone: { startDiameter: s.largest, endDiameter: s.smallest, length: s.to - s.from },
+            thinEnd: thinEnd(part, s) === holding.setup.endOut ? 'free' : 'chuck',
           },
         },
       ];
     case 'arc':
     case 'crown':
     case 'curve': {
-      const curve = stepCurveOf(part, s, holding.setup.endOut);
+      const steps = stepCurveOf(part, s, holding.setup.endOut);
       return [
         {
-          ...base(holding, 'turn curve', id, [id], s.largest),
+          ...operation(holding, 'turn curve', id, [id], s.largest),
           atFreeEnd: freeEnd,
           working,
           title: `Turn ${called(part, id)} by steps, then file to the steps`,
           from: s.from,
           to: s.to,
-          task: curve ? { does: 'curve', curve, largest: s.largest } : { does: 'plain' },
+          task: { does: 'curve', steps, largest: s.largest },
           cautions: ['File with a handle on it, held left-handed so that no arm crosses the chuck.'],
         },
       ];
     }
   }
+}
+
+function thinEnd(part: PartResult, s: Placed<OutsideSection>): End {
+  const inset = 0.02 * (s.to - s.from);
+  return radiusAt(part.outline, s.from + inset) < radiusAt(part.outline, s.to - inset) ? 'left' : 'right';
 }
 
 function featuresOn(part: PartResult, section: string): string[] {
@@ -166,8 +164,8 @@ function grooves(part: PartResult, holding: Holding): Draft[] {
       const width = dimensionOf(part, g.feature.id, 'width');
       const floor = dimensionOf(part, g.feature.id, 'floorDiameter');
       return {
-        ...base(holding, 'groove' as const, g.feature.id, [g.feature.id, g.feature.on], g.largest),
-        title: `Cut ${called(part, g.feature.id)}, ${Number((g.to - g.from).toFixed(3))} wide, to ${inWords(middle(floor, g.smallest))}`,
+        ...operation(holding, 'groove' as const, g.feature.id, [g.feature.id, g.feature.on], g.largest),
+        title: `Cut ${called(part, g.feature.id)}, ${lengthInWords(middle(width, g.to - g.from))} wide, to ${inWords(middle(floor, g.smallest))}`,
         from: g.from,
         to: g.to,
         task: {
@@ -186,7 +184,10 @@ function threads(part: PartResult, holding: Holding): Draft[] {
   return part.threads
     .filter((t) => t.side === 'external' && here(holding, t.on))
     .map((t) => ({
-      ...base(holding, 'thread' as const, t.id, [t.id, t.on], t.thread.majorDiameter),
+      // Ordered by the size of its section: a thread larger than what it is cut on must not come before that is turned.
+      ...operation(holding, 'thread' as const, t.id, [t.id, t.on], sectionOf(part, t.on)?.largest ?? 0),
+      // A taper thread belongs to its cone, which may be shaped late.
+      atFreeEnd: sectionOf(part, t.on)?.feature.kind !== 'cylinder',
       title: `Cut the thread ${t.thread.designation}`,
       from: t.from,
       to: t.to,
@@ -197,13 +198,17 @@ function threads(part: PartResult, holding: Holding): Draft[] {
     }));
 }
 
+function sectionOf(part: PartResult, id: string): Placed<OutsideSection> | undefined {
+  return part.outside.find((s) => s.feature.id === id);
+}
+
 function knurls(part: PartResult, holding: Holding): Draft[] {
   return part.notTurned.flatMap((f) => {
     if (f.kind !== 'knurl' || !here(holding, f.on)) return [];
-    const on = part.outside.find((s) => s.feature.id === f.on);
+    const on = sectionOf(part, f.on);
     return [
       {
-        ...base(holding, 'knurl' as const, f.id, [f.id, f.on], on?.largest ?? 0),
+        ...operation(holding, 'knurl' as const, f.id, [f.id, f.on], on?.largest ?? 0),
         title: `Knurl ${called(part, f.on)}`,
         from: on?.from ?? 0,
         to: on?.to ?? 0,
@@ -214,35 +219,4 @@ function knurls(part: PartResult, holding: Holding): Draft[] {
       },
     ];
   });
-}
-
-/** The chamfers of each thread, which come before it, and all other edges of the setup in one operation. */
-function edges(part: PartResult, holding: Holding): Draft[] {
-  const threaded = new Set(part.threads.filter((t) => t.side === 'external').map((t) => t.on));
-  const chamfered = holding.sections.filter(
-    (s) => s.feature.startEdge?.kind === 'chamfer' || s.feature.endEdge?.kind === 'chamfer',
-  );
-  const plain = chamfered.filter((s) => !threaded.has(s.feature.id));
-  const ofThreads = holding.sections.filter((s) => threaded.has(s.feature.id));
-  return [
-    ...ofThreads.map((s) => chamfer(part, holding, [s], 'Chamfer both ends of', ' to below the root of the thread')),
-    ...(plain.length > 0 ? [chamfer(part, holding, plain, 'Chamfer', '')] : []),
-  ];
-}
-
-function chamfer(
-  part: PartResult,
-  holding: Holding,
-  sections: readonly Placed<OutsideSection>[],
-  does: string,
-  how: string,
-): Draft {
-  const ids = sections.map((s) => s.feature.id);
-  return {
-    ...base(holding, 'chamfer', ids[0] ?? '', ids, Math.max(...sections.map((s) => s.largest))),
-    title: `${does} ${ids.map((f) => called(part, f)).join(', ')}${how}`,
-    from: Math.min(...sections.map((s) => s.from)),
-    to: Math.max(...sections.map((s) => s.to)),
-    task: { does: 'plain' },
-  };
 }

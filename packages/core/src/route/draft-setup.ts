@@ -1,16 +1,17 @@
 /**
  * Drafts all operations of one setup: facing, the centre for the tailstock, outside, inside, cutting off, and the bench work after it.
  */
-import type { Drill } from '../cutting/cutter.ts';
+import type { Workshop } from '../lathe/schema.ts';
 import type { PartResult } from '../part/part-result.ts';
 import { called, type Draft } from './draft.ts';
 import { draftInside } from './draft-inside.ts';
 import { draftOutside } from './draft-outside.ts';
 import type { Holding } from './hold.ts';
 
-export function draftSetup(part: PartResult, holding: Holding, drills: readonly Drill[], last: boolean): Draft[] {
+export function draftSetup(part: PartResult, holding: Holding, workshop: Workshop, last: boolean): Draft[] {
   const { setup } = holding;
   const end = setup.endOut === 'right' ? part.outline.length : 0;
+  const faced = setup.number === 1 ? setup.grip.diameter : endSection(part, setup.endOut);
   const common = { setup: setup.id, atFreeEnd: false, working: false, why: [] as string[], cautions: [] as string[] };
   const drafts: Draft[] = [
     {
@@ -22,7 +23,7 @@ export function draftSetup(part: PartResult, holding: Holding, drills: readonly 
       title: setup.number === 1 ? `Face the ${setup.endOut} end clean` : `Face the ${setup.endOut} end to length`,
       from: end,
       to: end,
-      task: { does: 'face' },
+      task: { does: 'face', diameter: faced },
     },
   ];
   if (setup.tailstock)
@@ -38,7 +39,7 @@ export function draftSetup(part: PartResult, holding: Holding, drills: readonly 
       task: { does: 'centre' },
       why: ['The work stands out further than three times its thickness.'],
     });
-  drafts.push(...draftInside(part, holding, drills), ...draftOutside(part, holding));
+  drafts.push(...draftInside(part, holding, workshop), ...draftOutside(part, holding));
   if (setup.number === 1 && !holding.blank)
     drafts.push({
       ...common,
@@ -49,7 +50,7 @@ export function draftSetup(part: PartResult, holding: Holding, drills: readonly 
       title: `${setup.tailstock ? 'Draw back the tailstock; cut' : 'Cut'} off, leaving a millimetre to face`,
       from: setup.endOut === 'right' ? 0 : part.outline.length,
       to: setup.endOut === 'right' ? 0 : part.outline.length,
-      task: { does: 'plain' },
+      task: { does: 'part off', diameter: part.outline.largestDiameter },
       cautions: [
         'On a light lathe cut a groove with the parting cutter and saw through it by hand with the spindle stopped.',
         'Parting: saddle locked, at centre height, shortest overhang; never between centres, never catch the piece by hand.',
@@ -57,6 +58,11 @@ export function draftSetup(part: PartResult, holding: Holding, drills: readonly 
     });
   if (last) drafts.push(...benchWork(part, setup.id));
   return drafts;
+}
+
+/** Diameter of the stub that is faced off when the work is turned round. */
+function endSection(part: PartResult, end: 'left' | 'right'): number {
+  return (end === 'left' ? part.outside[0] : part.outside.at(-1))?.largest ?? part.outline.largestDiameter;
 }
 
 /** What is made off the lathe, and how without special machines. */

@@ -3,13 +3,15 @@
  */
 import type { Dimension, PartResult, PlacedThread } from '../part/part-result.ts';
 import type { Micrometre, Mm } from '../units/quantities.ts';
+import type { Holding } from './hold.ts';
 import type { Ordered } from './precedence.ts';
+import type { CurveFromFreeEnd } from './step-curve.ts';
 import type { Cone } from './tables/cone-setting.ts';
-import type { StepCurve } from './tables/curve-steps.ts';
 
 /** What the operation does to the work, by which its cut and table are found. */
 export type Task =
-  | { readonly does: 'face' }
+  | { readonly does: 'face'; readonly diameter: Mm }
+  | { readonly does: 'part off'; readonly diameter: Mm }
   | { readonly does: 'centre' }
   | { readonly does: 'drill'; readonly diameter: Mm; readonly depth: Mm; readonly pointAngle: number }
   | {
@@ -20,13 +22,22 @@ export type Task =
       readonly where: 'outside' | 'bore';
       /** Diameter left by the drill or the rough cut before it; for the outside it is read off the work. */
       readonly startDiameter?: Mm | undefined;
+      /** How far a boring bar has to go in. */
+      readonly reach?: Mm | undefined;
       readonly tolerance: Mm | undefined;
       readonly finish: Micrometre | undefined;
     }
   | { readonly does: 'groove'; readonly width: Mm; readonly floor: Mm; readonly outer: Mm; readonly internal: boolean }
   | { readonly does: 'thread'; readonly thread: PlacedThread }
-  | { readonly does: 'cone'; readonly cone: Cone; readonly startDiameter: Mm; readonly where: 'outside' | 'bore' }
-  | { readonly does: 'curve'; readonly curve: StepCurve; readonly largest: Mm }
+  | {
+      readonly does: 'cone';
+      readonly cone: Cone;
+      readonly startDiameter: Mm;
+      readonly where: 'outside' | 'bore';
+      /** Which end of the cone is the thin one, seen from the chuck. */
+      readonly thinEnd: 'free' | 'chuck';
+    }
+  | { readonly does: 'curve'; readonly steps: CurveFromFreeEnd; readonly largest: Mm }
   | { readonly does: 'plain' };
 
 export interface Draft extends Ordered {
@@ -38,16 +49,43 @@ export interface Draft extends Ordered {
   readonly cautions: readonly string[];
 }
 
+/** What drafts of one setup begin with. */
+export function operation(
+  holding: Holding,
+  kind: Draft['kind'],
+  id: string,
+  features: readonly string[],
+  diameter: Mm,
+): Omit<Draft, 'title' | 'from' | 'to' | 'task'> {
+  return {
+    id: `${holding.setup.id}-${kind.replaceAll(' ', '-')}-${id}`,
+    kind,
+    setup: holding.setup.id,
+    features,
+    diameter,
+    atFreeEnd: false,
+    working: false,
+    cautions: [],
+    why: [],
+  };
+}
+
 /** `Ø12.5`, to three decimals without trailing noughts; titles are in millimetres and converted where shown. */
 export function inWords(diameter: Mm): string {
   return `Ø${Number(diameter.toFixed(3))}`;
 }
 
+/** A length in words, to three decimals without trailing noughts. */
+export function lengthInWords(length: Mm): string {
+  return `${Number(length.toFixed(3))} mm`;
+}
+
 /** What the turner calls a feature. */
 export function called(part: PartResult, id: string): string {
   const all = [...part.outside, ...part.inside, ...part.grooves].map((p) => p.feature);
-  const found = all.find((f) => f.id === id) ?? part.notTurned.find((f) => f.id === id);
-  return `the ${found?.name ?? id.replaceAll('-', ' ')}`;
+  const name = (all.find((f) => f.id === id) ?? part.notTurned.find((f) => f.id === id))?.name;
+  if (name === undefined) return `the ${id.replaceAll('-', ' ')}`;
+  return /^(the|a|an) /i.test(name) ? name : `the ${name}`;
 }
 
 /** The dimension `feature.field`, if the part has it. */

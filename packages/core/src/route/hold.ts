@@ -30,6 +30,8 @@ export interface Holding {
   readonly chuck: Chuck;
   /** Held as a sawn blank on what the other setup turns, not at the end of a bar. */
   readonly blank: boolean;
+  /** No surface can truly be held here; the rest is planned as if a bush were made. */
+  readonly makeshift: boolean;
 }
 
 /** The chuck for a diameter: the one wished for, else the first that opens to it. */
@@ -84,6 +86,7 @@ export function firstHolding(
     sections,
     chuck,
     blank,
+    makeshift: false,
     setup: {
       id: 'setup-1',
       number: 1,
@@ -112,17 +115,16 @@ export function needsBlank(part: PartResult, wishes: RouteWishes | undefined): b
   return sectionsFrom(part, firstEndOut(part, wishes)).length < part.outside.length;
 }
 
-/** The second setup: turned round and held on a surface finished in the first. Undefined when nothing finished can be gripped. */
+/** The second setup: turned round and held on a surface finished in the first, or in a bush made for it when nothing can be gripped. */
 export function secondHolding(
   part: PartResult,
   workshop: Workshop,
   first: Holding,
   wishes: RouteWishes | undefined,
-): Holding | undefined {
+): Holding {
   const end: End = first.setup.endOut === 'right' ? 'left' : 'right';
-  const chosen = gripSections(part, workshop.lathe, first, end)[0];
-  if (!chosen) return undefined;
-  const { section, jaw, length, chuck } = chosen;
+  const found = gripSections(part, workshop.lathe, first, end)[0];
+  const { section, jaw, length, chuck } = found ?? inBush(first, end);
   const rest = part.outside.filter((s) => !first.sections.includes(s));
   const runout = tightestBand(part);
   const marked = section.feature.role === 'sliding' || section.feature.role === 'sealing';
@@ -132,10 +134,11 @@ export function secondHolding(
     sections: rest,
     chuck,
     blank: false,
+    makeshift: found === undefined,
     setup: {
       id: 'setup-2',
       number: 2,
-      title: `Turned round, ${end} end out, held on ${nameOf(section)}`,
+      title: `Turned round, ${end} end out, held ${found ? 'on' : 'in a bush made for'} ${nameOf(section)}`,
       chuck: chuck.name,
       endOut: end,
       grip: { diameter: section.smallest, length, on: section.feature.id, protected: true },
@@ -145,7 +148,9 @@ export function secondHolding(
       gripTo: end === 'left' ? jaw + length : jaw,
       dialIn: runout / 2,
       why: [
-        `Held on ${nameOf(section)}, finished in the first setup: of the surfaces the jaws can reach it gives way least under the cut.`,
+        found
+          ? `Held on ${nameOf(section)}, finished in the first setup: of the surfaces the jaws can reach it gives way least under the cut.`
+          : `Nothing can be gripped as it is: a split bush or soft jaws bored for ${nameOf(section)} would hold it.`,
         `Dial in until the indicator moves less than half the closest tolerance${marked ? '; this is a working surface, so protect it' : ''}.`,
       ],
       cautions: [
@@ -156,7 +161,20 @@ export function secondHolding(
 }
 
 function nameOf(section: Placed<OutsideSection>): string {
-  return `the ${section.feature.name ?? section.feature.id}`;
+  const { name, id } = section.feature;
+  if (name === undefined) return `the ${id.replaceAll('-', ' ')}`;
+  return /^(the|a|an) /i.test(name) ? name : `the ${name}`;
+}
+
+/** Where a bush would bear: on the longest section of the first setup. */
+function inBush(first: Holding, end: End): GripChoice {
+  const section = first.sections.reduce((a, b) => (b.to - b.from > a.to - a.from ? b : a));
+  return {
+    section,
+    jaw: end === 'left' ? section.from : section.to,
+    length: Math.min(first.chuck.jawLength, section.to - section.from),
+    chuck: first.chuck,
+  };
 }
 
 interface GripChoice {

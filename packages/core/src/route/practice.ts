@@ -7,6 +7,10 @@ import type { Mm, Second } from '../units/quantities.ts';
 export const facingAllowance: Mm = 1;
 /** Left on the diameter for the finishing cuts. */
 export const finishingAllowance: Mm = 0.6;
+/** Left in a drilled hole for boring it, on the diameter. */
+export const boringAllowance: Mm = 1;
+/** Roughness depth Rt that a careful last cut leaves before abrasive paper, in µm. */
+export const lastCutRoughness = 5;
 /** A bar is at least this much thicker than the part, to clean up all round. */
 export const cleanUp: Mm = 0.8;
 /** Between the jaws and the nearest cut. */
@@ -19,6 +23,8 @@ export const centreStub: Mm = 8;
 export const unsupportedRatio = 3;
 /** Share of the drive's power that is used. */
 export const usablePower = 0.8;
+/** Share of the motor's power that reaches the cut where it is not entered. */
+export const usualEfficiency = 0.75;
 /** How far the work may give way on the diameter while roughing. */
 export const roughBending: Mm = 0.15;
 /** Share of a tolerance that bending may take up in the finishing cut. */

@@ -74,7 +74,7 @@ export const rules: readonly Rule[] = [
     why: 'The boring bar needs a hole to go into.',
     before: ['drill'],
     after: ['bore', 'turn cone'],
-    when: (a, b) => b.kind === 'bore' || sameHole(a, b),
+    when: (a, b) => b.kind === 'bore' || shareFeature(a, b),
   },
   {
     id: 'bore-before-inner-cone',
@@ -98,15 +98,31 @@ export const rules: readonly Rule[] = [
   },
   {
     id: 'bore-before-finish',
-    why: 'Boring lets a wall spring; the outside is finished after it.',
+    why: 'Boring lets a wall spring; whatever is close, outside or in the bore itself, comes after it.',
     before: ['bore'],
-    after: ['finish turn', 'polish'],
+    after: ['finish turn', 'groove', 'chamfer', 'thread', 'polish'],
   },
   {
-    id: 'knurl-before-finish',
-    why: 'Knurling pushes hard and raises metal; close sizes come after it.',
+    id: 'open-before-bore',
+    why: 'The hole is opened first, so that the last cuts of the boring bar are light and alike.',
+    before: ['bore'],
+    after: ['bore'],
+    sameFeature: true,
+    when: (a, b) => a.diameter < b.diameter,
+  },
+  {
+    id: 'knurl-before-thread',
+    why: 'Knurling pushes hard; the threads of thinner work and polished surfaces come after it.',
     before: ['knurl'],
-    after: ['finish turn', 'thread', 'polish'],
+    after: ['thread', 'polish'],
+    when: (a, b) => b.kind === 'polish' || a.diameter > b.diameter,
+  },
+  {
+    id: 'size-before-knurl',
+    why: 'The knurl needs a true surface of the right size to start on.',
+    before: ['finish turn'],
+    after: ['knurl'],
+    sameFeature: true,
   },
   {
     id: 'groove-before-finish',
@@ -125,14 +141,14 @@ export const rules: readonly Rule[] = [
   {
     id: 'size-before-chamfer',
     why: 'A chamfer is measured from the finished size.',
-    before: ['finish turn'],
+    before: ['finish turn', 'turn cone', 'turn curve'],
     after: ['chamfer'],
     sameFeature: true,
   },
   {
     id: 'size-before-thread',
     why: 'The crest of the thread is turned to size first.',
-    before: ['finish turn'],
+    before: ['finish turn', 'turn cone'],
     after: ['thread'],
     sameFeature: true,
   },
@@ -141,7 +157,7 @@ export const rules: readonly Rule[] = [
     why: 'Nothing slender is finished before the heavy work elsewhere is done.',
     before: ['groove', 'thread', 'knurl'],
     after: ['finish turn'],
-    when: (a, b) => a.diameter > b.diameter,
+    when: (a, b) => a.diameter > b.diameter && !a.atFreeEnd && !shareFeature(a, b),
   },
   {
     id: 'chamfer-before-thread',
@@ -149,6 +165,7 @@ export const rules: readonly Rule[] = [
     before: ['chamfer'],
     after: ['thread'],
     sameFeature: true,
+    when: (a, b) => a.features.every((f) => b.features.includes(f)),
   },
   {
     id: 'thick-before-thin-finish',
@@ -162,7 +179,7 @@ export const rules: readonly Rule[] = [
     why: 'The free end is shaped last, once the tailstock is no longer needed.',
     before: ['finish turn', 'groove', 'thread'],
     after: ['turn curve', 'turn cone'],
-    when: (_, b) => b.atFreeEnd,
+    when: (a, b) => b.atFreeEnd && !a.atFreeEnd && !shareFeature(a, b),
   },
   {
     id: 'working-surface-last',
@@ -184,7 +201,7 @@ export const rules: readonly Rule[] = [
   },
 ];
 
-function sameHole(a: Ordered, b: Ordered): boolean {
+function shareFeature(a: Ordered, b: Ordered): boolean {
   return a.features.some((f) => b.features.includes(f));
 }
 
@@ -195,7 +212,7 @@ export function applies(rule: Rule, a: Ordered, b: Ordered): boolean {
     a.setup === b.setup &&
     rule.before.includes(a.kind) &&
     rule.after.includes(b.kind) &&
-    (!rule.sameFeature || sameHole(a, b)) &&
+    (!rule.sameFeature || shareFeature(a, b)) &&
     (rule.when?.(a, b) ?? true)
   );
 }
@@ -233,22 +250,31 @@ export function inOrder<T extends Ordered>(
 }
 
 function orderSetup<T extends Ordered>(operations: readonly T[]): { operation: T; reasons: string[] }[] {
-  const waiting = [...operations];
+  const before = operations.map((b) => operations.map((a) => rules.filter((rule) => applies(rule, a, b))));
+  const waiting = new Set(operations.keys());
+  /** Everything that has to come before an operation already placed, directly or through others. */
+  const behind: Set<number>[] = [];
   const done: { operation: T; reasons: string[] }[] = [];
-  while (waiting.length > 0) {
-    const free = waiting.filter((b) => !waiting.some((a) => rules.some((rule) => applies(rule, a, b))));
-    const next = (free.length > 0 ? free : waiting).toSorted(customary)[0];
-    if (!next) break;
-    waiting.splice(waiting.indexOf(next), 1);
-    const reasons = rules.filter((rule) => done.some((d) => applies(rule, d.operation, next))).map((rule) => rule.why);
-    done.push({ operation: next, reasons });
+  const isFree = (b: number) => [...waiting].every((a) => before[b]?.[a]?.length === 0);
+  while (waiting.size > 0) {
+    const next = [...waiting].filter(isFree).toSorted((a, b) => customary(operations[a], operations[b]))[0];
+    const operation = next === undefined ? undefined : operations[next];
+    if (next === undefined || !operation) throw new Error('the rules of precedence go round in a circle');
+    waiting.delete(next);
+    const direct = [...operations.keys()].filter((a) => (before[next]?.[a]?.length ?? 0) > 0);
+    const through = new Set(direct.flatMap((a) => [...(behind[a] ?? [])]));
+    behind[next] = new Set([...through, ...direct]);
+    // Only what stands directly before it is worth saying: that the end is faced first is said where it matters.
+    const reasons = direct.filter((a) => !through.has(a)).flatMap((a) => (before[next]?.[a] ?? []).map((r) => r.why));
+    done.push({ operation, reasons: [...new Set(reasons)] });
   }
   return done;
 }
 
-function customary(a: Ordered, b: Ordered): number {
+function customary(a: Ordered | undefined, b: Ordered | undefined): number {
+  if (!a || !b) return 0;
   return (
     preference.indexOf(a.kind) - preference.indexOf(b.kind) ||
-    (a.kind === 'drill' ? a.diameter - b.diameter : b.diameter - a.diameter)
+    (a.kind === 'drill' || a.kind === 'bore' ? a.diameter - b.diameter : b.diameter - a.diameter)
   );
 }

@@ -5,7 +5,7 @@ import { angleTolerance, type Cone, degreesMinutes, setOverAngle, sideLength } f
 import { type Dial, dialNote, dialSetting } from './dial.ts';
 
 /** Depth of one stroke by hand, on the radius; `common practice`. */
-const strokeDepth: Mm = 0.2;
+export const strokeDepth: Mm = 0.2;
 
 export interface ConeTableInput {
   readonly id: string;
@@ -15,6 +15,8 @@ export interface ConeTableInput {
   /** Diameter from which it is cut: the rough outside, or the hole. */
   readonly startDiameter: Mm;
   readonly where: 'outside' | 'bore';
+  /** Which end is the thin one, seen from the chuck. */
+  readonly thinEnd: 'free' | 'chuck';
   readonly across: Dial;
 }
 
@@ -49,6 +51,7 @@ export function coneTable(input: ConeTableInput): DialTable {
     }),
     notes: [
       `Set the top slide ${degreesMinutes(angle)} (${degrees(angle).toFixed(3)}°) from the axis: half the included angle of ${degrees(2 * angle).toFixed(2)}°.`,
+      `The thin end is the one ${input.thinEnd === 'free' ? 'away from the chuck' : 'towards the chuck'}: the top slide, fed ${input.thinEnd === 'free' ? 'towards the chuck, must move away from the axis' : 'towards the chuck, must move in towards the axis'}.`,
       `Test: over ${cone.length.toFixed(2)} mm along the axis the diameters must differ by ${(wide - thin).toFixed(3)} mm. A difference off by 0.01 mm means ${degreesMinutes(angleTolerance(cone, 0.01))} too much or too little.`,
       `The top slide travels ${sideLength(cone).toFixed(1)} mm along the side; start it well back. Lock the saddle.`,
       `Zero the cross slide with the cutter touching ${input.where === 'outside' ? 'at the thin end' : 'in the mouth'} at Ø${input.startDiameter.toFixed(2)} mm. The cutter must stand at centre height, or the side is not straight.`,

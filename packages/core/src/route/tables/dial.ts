@@ -40,6 +40,22 @@ export function slidePerDivision(dial: Dial): Mm {
 }
 
 /**
+ * Whole divisions in a movement of the slide, rounded down.
+ *
+ *     n = ⌊travel / s⌋
+ *
+ * @param travel  movement wanted [mm]
+ * @param dial  the dial
+ * @returns number of divisions [-]
+ * @source geometry
+ * @valid travel ≥ 0
+ * @example wholeDivisions(0.53, { division: 0.02, perTurn: 1, reads: 'radius' }) → 26
+ */
+export function wholeDivisions(travel: Mm, dial: Dial): number {
+  return Math.floor(travel / slidePerDivision(dial) + noise);
+}
+
+/**
  * Turns and divisions that move a slide by at most a distance: rounded down, so that a cut never goes deeper than asked.
  *
  *     n = ⌊travel / s⌋, turns = ⌊n / N⌋, divisions = n − N·turns
@@ -54,7 +70,7 @@ export function slidePerDivision(dial: Dial): Mm {
  */
 export function dialSetting(travel: Mm, dial: Dial): DialSetting {
   if (!(travel >= 0)) throw new DomainError('travel', travel, '0 mm or more');
-  const total = Math.floor(travel / slidePerDivision(dial) + noise);
+  const total = wholeDivisions(travel, dial);
   const perTurn = Math.max(1, Math.round(dial.perTurn / dial.division));
   const turns = Math.floor(total / perTurn);
   return { turns, divisions: total - turns * perTurn, travel: total * slidePerDivision(dial) };

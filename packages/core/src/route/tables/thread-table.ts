@@ -9,14 +9,17 @@ import {
 } from '../../standards/threads/cutting-geometry.ts';
 import { threadLimits } from '../../standards/threads/limits.ts';
 import { bestWire, readingOverWires } from '../../standards/threads/over-wires.ts';
+import { usualPasses } from '../../standards/threads/passes.ts';
 import { preTurnedDiameter } from '../../standards/threads/pre-turned.ts';
 import type { Thread } from '../../standards/threads/thread.ts';
 import { degrees, type Mm } from '../../units/quantities.ts';
 import type { DialTable } from '../dial-table.ts';
 import { type Dial, dialNote, dialSetting } from './dial.ts';
 
-/** First depth of cut a light lathe stands in a thread, on the radius; `common practice`. */
-const firstInfeed: Mm = 0.12;
+/** A light lathe takes half as many passes again as makers of threading tools advise at most; `common practice`. */
+const lightLathe = 1.5;
+/** First depth of cut on a light lathe where no pass count is published, on the radius; `common practice`. */
+const firstInfeed: Mm = 0.2;
 /** Passes at full depth to clear what gave way; `common practice`. */
 const springPasses = 2;
 
@@ -25,11 +28,14 @@ export function threadTable(id: string, operation: string, placed: PlacedThread,
   const aim = threadAim(thread, side);
   const choice = { crestDiameter: aim.crest, pitchDiameter: aim.pitch };
   const full = infeedDepth(thread, side, choice);
-  // With steps t√(i/n) the first is t/√n: as many passes as keep it within the first infeed.
-  const passes = Math.min(60, Math.max(4, Math.ceil((full.depth / firstInfeed) ** 2)));
-  const infeeds = constantAreaInfeeds(thread, passes, side, choice);
-  const cut = infeeds.map((p) => ({ name: String(p.pass), depth: p.cumulative }));
-  const spring = Array.from({ length: springPasses }, (_, i) => ({ name: `spring ${i + 1}`, depth: full.depth }));
+  const infeeds = constantAreaInfeeds(thread, passCount(thread.pitch, full.depth), side, choice);
+  const settings = infeeds.map((p) => dialSetting(p.cumulative, dial));
+  // A pass that the dial cannot tell from the one before would only rub.
+  const cut = settings
+    .filter((s, i) => s.travel > (settings[i - 1]?.travel ?? 0))
+    .map((setting, i) => ({ name: String(i + 1), setting }));
+  const last = dialSetting(full.depth, dial);
+  const spring = Array.from({ length: springPasses }, (_, i) => ({ name: `spring ${i + 1}`, setting: last }));
   return {
     id,
     kind: 'thread',
@@ -43,16 +49,13 @@ export function threadTable(id: string, operation: string, placed: PlacedThread,
       { key: 'crest', title: 'crest left', unit: 'mm', decimals: 2 },
       { key: 'done', title: 'done', unit: '', blank: true },
     ],
-    rows: [...cut, ...spring].map(({ name, depth }) => {
-      const setting = dialSetting(depth, dial);
-      return {
-        pass: name,
-        turns: setting.turns,
-        divisions: setting.divisions,
-        depth: setting.travel,
-        crest: side === 'external' ? crestWidthAtDepth(thread, setting.travel, full.tip) : '',
-      };
-    }),
+    rows: [...cut, ...spring].map(({ name, setting }) => ({
+      pass: name,
+      turns: setting.turns,
+      divisions: setting.divisions,
+      depth: setting.travel,
+      crest: side === 'external' ? crestWidthAtDepth(thread, setting.travel, full.tip) : '',
+    })),
     notes: [
       dialNote('Cross slide', dial),
       `Crest ${side === 'external' ? 'turned' : 'bored'} to Ø${aim.crest.toFixed(3)} mm; zero the dial with the threading cutter touching it. ${aim.why}`,
@@ -63,6 +66,17 @@ export function threadTable(id: string, operation: string, placed: PlacedThread,
         : ['Try the mate, or a tap or plug of the size, from pass to pass.']),
     ],
   };
+}
+
+/** Passes of equal chip section. */
+function passCount(pitch: Mm, depth: Mm): number {
+  try {
+    return Math.max(4, Math.ceil(lightLathe * usualPasses(pitch).most));
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    // With steps t√(i/n) the first is t/√n.
+    return Math.min(60, Math.max(4, Math.ceil((depth / firstInfeed) ** 2)));
+  }
 }
 
 interface Aim {

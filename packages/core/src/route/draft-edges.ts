@@ -1,0 +1,111 @@
+/**
+ * Drafts what happens at the corners of the outside: chamfers, rounded edges, fillets and reliefs.
+ */
+import type { PartResult, Placed } from '../part/part-result.ts';
+import type { Edge, OutsideSection } from '../part/schema.ts';
+import type { Mm } from '../units/quantities.ts';
+import { called, type Draft, inWords, lengthInWords, operation } from './draft.ts';
+import type { Holding } from './hold.ts';
+
+/** An edge of a section, and where it is. */
+interface Corner {
+  readonly section: Placed<OutsideSection>;
+  readonly edge: Edge;
+  readonly at: 'start' | 'end';
+  /** The neighbour stands higher: the edge lies in an inner corner. */
+  readonly inner: boolean;
+}
+
+/** The chamfers of each thread, which come before it; reliefs, which are plunged; all other edges of the setup in one operation. */
+export function draftEdges(part: PartResult, holding: Holding): Draft[] {
+  const corners = holding.sections.flatMap((s) => cornersOf(part, s));
+  const threaded = holding.sections.filter((s) =>
+    part.threads.some((t) => t.side === 'external' && t.on === s.feature.id),
+  );
+  const shaped = corners.filter(
+    (c) => c.edge.kind !== 'relief' && !(c.edge.kind === 'chamfer' && threaded.includes(c.section)),
+  );
+  return [
+    ...corners.flatMap((c) => relief(part, holding, c)),
+    ...threaded.map((s) => threadChamfer(part, holding, s)),
+    ...(shaped.length > 0 ? [otherEdges(part, holding, shaped)] : []),
+  ];
+}
+
+function cornersOf(part: PartResult, section: Placed<OutsideSection>): Corner[] {
+  const at = part.outside.indexOf(section);
+  const { startEdge, endEdge } = section.feature;
+  const inner = (neighbour: Placed<OutsideSection> | undefined) =>
+    neighbour !== undefined && neighbour.largest > section.largest + 1e-9;
+  return [
+    ...(startEdge ? [{ section, edge: startEdge, at: 'start' as const, inner: inner(part.outside[at - 1]) }] : []),
+    ...(endEdge ? [{ section, edge: endEdge, at: 'end' as const, inner: inner(part.outside[at + 1]) }] : []),
+  ];
+}
+
+function relief(part: PartResult, holding: Holding, { section, edge, at }: Corner): Draft[] {
+  if (edge.kind !== 'relief') return [];
+  const from = at === 'start' ? section.from : section.to - edge.width;
+  const floor = section.smallest - 2 * edge.depth;
+  return [
+    {
+      ...operation(holding, 'groove', `${section.feature.id}-${at}`, [section.feature.id], section.largest),
+      title: `Cut the relief in the corner of ${called(part, section.feature.id)}, ${lengthInWords(edge.width)} wide, to ${inWords(floor)}`,
+      from,
+      to: from + edge.width,
+      task: { does: 'groove', width: edge.width, floor, outer: section.largest, internal: false },
+    },
+  ];
+}
+
+function threadChamfer(part: PartResult, holding: Holding, section: Placed<OutsideSection>): Draft {
+  const { id } = section.feature;
+  const root = Math.min(...part.threads.filter((t) => t.on === id).map((t) => t.thread.minorDiameter));
+  return {
+    ...operation(holding, 'chamfer', id, [id], section.largest),
+    title: `Chamfer both ends of ${called(part, id)} to below the root of the thread, ${inWords(root)}`,
+    from: section.from,
+    to: section.to,
+    task: { does: 'plain' },
+  };
+}
+
+function otherEdges(part: PartResult, holding: Holding, corners: readonly Corner[]): Draft {
+  const sections = [...new Set(corners.map((c) => c.section))];
+  const ids = sections.map((s) => s.feature.id);
+  const words = sections.map((s) => {
+    const edges = corners.filter((c) => c.section === s).map(inWordsOf);
+    return `${called(part, s.feature.id)} ${[...new Set(edges)].join(' and ')}`;
+  });
+  const chamfersOnly = corners.every((c) => c.edge.kind === 'chamfer');
+  const hollow = corners.filter((c) => c.inner && c.edge.kind === 'fillet');
+  return {
+    ...operation(holding, 'chamfer', ids[0] ?? '', ids, Math.max(...sections.map((s) => s.largest))),
+    title: `${chamfersOnly ? 'Chamfer' : 'Shape the edges:'} ${words.join(', ')}`,
+    from: Math.min(...sections.map((s) => s.from)),
+    to: Math.max(...sections.map((s) => s.to)),
+    task: { does: 'plain' },
+    why:
+      hollow.length > 0
+        ? [
+            'A fillet in an inner corner is left by a finishing cutter ground to its radius, in the finishing cut itself.',
+          ]
+        : [],
+  };
+}
+
+function inWordsOf({ edge, inner }: Corner): string {
+  if (edge.kind === 'chamfer') return `${lengthInWords(edge.size)} × ${Number((edge.angle ?? 45).toFixed(1))}°`;
+  if (edge.kind === 'fillet')
+    return `${inner ? 'fillet of radius' : 'rounded to radius'} ${lengthInWords(edge.radius)}`;
+  return `relief ${lengthInWords(edge.width)}`;
+}
+
+/** Smallest fillet in an inner corner of these sections: the nose of the finishing cutter must not be larger. */
+export function tightestFillet(part: PartResult, sections: readonly string[]): Mm | undefined {
+  const radii = part.outside
+    .filter((s) => sections.includes(s.feature.id))
+    .flatMap((s) => cornersOf(part, s))
+    .flatMap((c) => (c.inner && c.edge.kind === 'fillet' ? [c.edge.radius] : []));
+  return radii.length > 0 ? Math.min(...radii) : undefined;
+}

@@ -1,0 +1,102 @@
+/** What the planner has to say about the way the work is held. */
+import type { Finding } from '../finding.ts';
+import type { PartResult } from '../part/part-result.ts';
+import { type Holding, slender, takesCentre } from './hold.ts';
+
+export function holdingFindings(part: PartResult, holding: Holding): Finding[] {
+  return [
+    ...(holding.makeshift ? [nothingToGrip(part, holding)] : []),
+    ...support(part, holding),
+    ...(holding.makeshift ? [] : grip(part, holding)),
+  ];
+}
+
+function nothingToGrip(part: PartResult, { setup }: Holding): Finding {
+  return {
+    id: 'route.nothing-to-grip',
+    level: 'stop',
+    stage: 'route',
+    at: setup.id,
+    says: 'No finished cylinder is long enough, and within the range of the chucks, to hold the part when it is turned round.',
+    because: [{ what: 'length of the part', value: part.outline.length, unit: 'mm' }],
+    remedies: [
+      'Leave a stub to hold on and cut it off last',
+      'Make a split bush or soft jaws for the part',
+      'Turn it on a mandrel',
+    ],
+  };
+}
+
+function support(part: PartResult, holding: Holding): Finding[] {
+  const { setup } = holding;
+  if (setup.tailstock)
+    return [
+      {
+        id: 'route.centre-hole-stays',
+        level: 'note',
+        stage: 'route',
+        at: setup.id,
+        says: `A centre hole stays in the ${setup.endOut} end. If the original has none, leave a stub for it and cut the stub off last.`,
+        because: [],
+        remedies: [],
+      },
+    ];
+  if (!slender(holding.sections, setup.endOut, holding.jaw)) return [];
+  return [
+    {
+      id: 'route.slender-without-centre',
+      level: 'caution',
+      stage: 'route',
+      at: setup.id,
+      says: 'The work stands out further than three times its thickness without the tailstock: it will bend and sing.',
+      because: [{ what: 'standing out', value: setup.out, unit: 'mm', source: 'common-practice' }],
+      remedies: takesCentre(part, setup.endOut)
+        ? ['Support the free end with the tailstock']
+        : [
+            'Leave a stub with a centre hole and cut it off last',
+            'Turn it in short stretches, letting the bar out as you go',
+            'Use a steady',
+          ],
+    },
+  ];
+}
+
+function grip(part: PartResult, { setup }: Holding): Finding[] {
+  const findings: Finding[] = [];
+  if (setup.grip.length < setup.grip.diameter / 2)
+    findings.push({
+      id: 'route.short-grip',
+      level: 'caution',
+      stage: 'route',
+      at: setup.id,
+      says: 'The jaws hold on less than half the diameter in length.',
+      because: [
+        {
+          what: 'length of grip',
+          value: setup.grip.length,
+          unit: 'mm',
+          limit: setup.grip.diameter / 2,
+          source: 'common-practice',
+        },
+      ],
+      remedies: [
+        'Light cuts only',
+        'Hold on a split bush that bears on more of the part',
+        'Push the part against the jaw steps and support it with the tailstock',
+      ],
+    });
+  if (part.threads.some((t) => t.side === 'external' && t.on === setup.grip.on))
+    findings.push({
+      id: 'route.held-on-thread',
+      level: 'caution',
+      stage: 'route',
+      at: setup.id,
+      says: 'The part is held on its finished thread: jaws spoil the crests.',
+      because: [],
+      remedies: [
+        'Screw on a nut sawn through on one side, or a split threaded bush, and hold that',
+        'Dial in on a plain diameter',
+      ],
+    });
+  return findings;
+}

@@ -1,0 +1,109 @@
+/** Grooving and parting: the whole width of the edge cuts at once, fed by hand. */
+import type { Cutter } from '../cutting/cutter.ts';
+import { groovingForce } from '../cutting/grooving.ts';
+import type { Finding } from '../finding.ts';
+import { type Mm, radians } from '../units/quantities.ts';
+import { groovingCutter, partingCutter } from './choose-cutter.ts';
+import { insideCutter, missingCutter, plungeFindings } from './cut-findings.ts';
+import type { Draft, Task } from './draft.ts';
+import { giveOver, type Holding } from './hold.ts';
+import { type Machining, speedRange } from './machining.ts';
+import { handCut, noCuttingData, nothing, type Outcome, type Scene, speedBelow } from './outcome.ts';
+import type { CutNumbers } from './route-result.ts';
+import { grooveTable } from './tables/groove-table.ts';
+import { largestBetween, turnedDown, type Workpiece } from './workpiece.ts';
+
+/** Feed of a plunge by hand; `common practice`. */
+const plungeFeed = 0.03;
+/** A plunge goes at this share of the turning speed where none is published for it; `common practice`. */
+const plungeShare = 0.5;
+
+export function performGroove(
+  scene: Scene,
+  draft: Draft,
+  task: Extract<Task, { does: 'groove' }>,
+  holding: Holding,
+  work: Workpiece,
+): Outcome {
+  const { part, workshop } = scene;
+  const after = task.internal ? work : turnedDown(work, draft.from, draft.to, task.floor);
+  const cutter = groovingCutter(workshop.cutters, task.width);
+  const inside = task.internal ? [insideCutter(draft, task.outer)] : [];
+  if (!cutter)
+    return {
+      ...nothing(after),
+      findings: [missingCutter(draft, `a grooving cutter of at most ${task.width.toFixed(2)} mm`)],
+    };
+  const outer = task.internal ? task.outer : Math.max(task.outer, largestBetween(work, draft.from, draft.to));
+  const table = grooveTable({
+    id: `${draft.id}-table`,
+    operation: draft.id,
+    title: draft.title,
+    width: task.width,
+    outer,
+    floor: task.floor,
+    cutterWidth: cutter.width ?? task.width,
+    across: workshop.lathe.dials.crossSlide,
+    along: workshop.lathe.dials.topSlide ?? workshop.lathe.dials.saddle,
+  });
+  const depth = Math.abs(outer - task.floor) / 2;
+  const give = task.internal ? 0 : giveOver(part, work, holding, draft.from, draft.to);
+  const cut = plungeCut(scene, cutter, Math.max(outer, task.floor), depth, table.rows.length, give);
+  const findings: Finding[] = [
+    ...inside,
+    ...(depth > cutter.maxDepth
+      ? [missingCutter(draft, `a grooving cutter that goes ${depth.toFixed(1)} mm deep`)]
+      : []),
+  ];
+  if (!cut)
+    return { ...nothing(after), cutter, cutting: 300, tables: [table], findings: [...findings, noCuttingData(draft)] };
+  return {
+    ...nothing(after),
+    cutter,
+    cut,
+    cutting: table.rows.length * ((60 * depth) / (cut.feed * cut.speed) + 20),
+    tables: [table],
+    findings: [...findings, ...plungeFindings(draft, cut)],
+  };
+}
+
+export function performPartOff(scene: Scene, draft: Draft, diameter: Mm, holding: Holding, work: Workpiece): Outcome {
+  const cutter = partingCutter(scene.workshop.cutters);
+  const needs = ['hacksaw'];
+  if (!cutter) return { ...nothing(work), cutting: 600, needs, why: ['No parting cutter is entered: saw it off.'] };
+  // A light lathe cuts a groove to start the saw: as deep as the cutter stands, and no more than to half the diameter.
+  const depth = Math.min(cutter.maxDepth, diameter / 4);
+  const give = giveOver(scene.part, work, holding, draft.from, draft.to);
+  const cut = plungeCut(scene, cutter, diameter, depth, 1, give);
+  const cutting = cut ? (60 * depth) / (cut.feed * cut.speed) + 300 : 420;
+  return { ...nothing(work), cutter, cut, cutting, needs, findings: cut ? plungeFindings(draft, cut) : [] };
+}
+
+function plungeCut(
+  scene: Scene,
+  cutter: Cutter,
+  diameter: Mm,
+  depth: Mm,
+  passes: number,
+  yielding: number,
+): CutNumbers | undefined {
+  const cutData = scene.machining?.cutData;
+  const fastest = scene.machining && plungeSpeed(scene.machining, cutter);
+  if (!cutData || fastest === undefined) return undefined;
+  const force = groovingForce({
+    width: cutter.width ?? 2,
+    feed: plungeFeed,
+    rake: radians(cutter.rake),
+    edge: cutter.edge,
+    cutData,
+  });
+  const speed = speedBelow(scene.workshop.lathe, fastest, diameter);
+  const { specificForce } = cutData;
+  return handCut(scene, { depth, feed: plungeFeed, speed, passes, diameter, force, yielding, specificForce });
+}
+
+function plungeSpeed({ data }: Machining, cutter: Cutter): number | undefined {
+  const printed = data.speeds.some((s) => s.operation === 'part' && s.cutter === cutter.material);
+  const range = speedRange(data, cutter.material, printed ? 'part' : 'rough');
+  return range && (printed ? range.high : plungeShare * range.high);
+}

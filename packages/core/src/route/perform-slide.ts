@@ -1,0 +1,175 @@
+/** Cones with the top slide set over, and curves by steps. */
+import type { Cutter } from '../cutting/cutter.ts';
+import { turningForce } from '../cutting/turning-force.ts';
+import type { Finding } from '../finding.ts';
+import { type Mm, radians } from '../units/quantities.ts';
+import { boringCutter, turningCutter } from './choose-cutter.ts';
+import { curveHidden, missingBar, missingCutter } from './cut-findings.ts';
+import type { Draft, Task } from './draft.ts';
+import { giveOver, type Holding } from './hold.ts';
+import { speedRange } from './machining.ts';
+import { handCut, nothing, type Outcome, type Scene, speedBelow } from './outcome.ts';
+import type { CutNumbers } from './route-result.ts';
+import { sideLength } from './tables/cone-setting.ts';
+import { coneTable, strokeDepth } from './tables/cone-table.ts';
+import { curveTable } from './tables/curve-table.ts';
+import { largestBetween, turnedDown, type Workpiece } from './workpiece.ts';
+
+/** Feed by hand along a side or across a step; `common practice`. */
+const slideFeed = 0.05;
+
+export function performCone(
+  scene: Scene,
+  draft: Draft,
+  task: Extract<Task, { does: 'cone' }>,
+  holding: Holding,
+  work: Workpiece,
+): Outcome {
+  const { workshop } = scene;
+  const outside = task.where === 'outside';
+  const wide = Math.max(task.cone.startDiameter, task.cone.endDiameter);
+  // An outside cone is cut from whatever stands there, never from less than its thick end.
+  const start = outside ? Math.max(largestBetween(work, draft.from, draft.to), wide) : task.startDiameter;
+  const mean = (task.cone.startDiameter + task.cone.endDiameter) / 2;
+  const after = outside ? turnedDown(work, draft.from, draft.to, mean) : work;
+  const back = outside && task.thinEnd === 'chuck';
+  const cutter = outside
+    ? turningCutter(workshop.cutters, 'finish', back ? 'left' : 'right')
+    : boringCutter(workshop.cutters, start, 0);
+  if (!cutter)
+    return {
+      ...nothing(after),
+      findings: [
+        outside
+          ? missingCutter(draft, back ? 'a left-hand turning cutter' : 'a turning cutter')
+          : missingBar(draft, start),
+      ],
+    };
+  const table = coneTable({
+    id: `${draft.id}-table`,
+    operation: draft.id,
+    title: draft.title,
+    cone: task.cone,
+    startDiameter: start,
+    where: task.where,
+    thinEnd: task.thinEnd,
+    across: workshop.lathe.dials.crossSlide,
+  });
+  const side = sideLength(task.cone);
+  const travel = workshop.lathe.dials.topSlideTravel;
+  const cut = lightCut(scene, cutter, draft, holding, work, {
+    diameter: Math.max(start, wide),
+    depth: strokeDepth,
+    passes: table.rows.length,
+    where: task.where,
+  });
+  const stroke = cut ? (60 * side) / (cut.feed * cut.speed) : 40;
+  return {
+    ...nothing(after),
+    cutter,
+    cut,
+    cutting: table.rows.length * (stroke + 15) + 600,
+    tables: [table],
+    findings: travel !== undefined && travel < side ? [longerThanSlide(draft, side, travel)] : [],
+  };
+}
+
+function longerThanSlide(draft: Draft, side: Mm, travel: Mm): Finding {
+  return {
+    id: 'route.cone-longer-than-slide',
+    level: 'stop',
+    stage: 'route',
+    at: draft.id,
+    says: 'The side of the cone is longer than the top slide travels.',
+    because: [{ what: 'length of the side', value: side, unit: 'mm', limit: travel }],
+    remedies: [
+      'Turn it in two settings of the saddle, joined with an indicator',
+      'Set the tailstock over, if it is an outside cone between centres',
+    ],
+  };
+}
+
+export function performCurve(
+  scene: Scene,
+  draft: Draft,
+  task: Extract<Task, { does: 'curve' }>,
+  holding: Holding,
+  work: Workpiece,
+): Outcome {
+  const { workshop } = scene;
+  const cutter = turningCutter(workshop.cutters, 'finish');
+  const after = turnedDown(work, draft.from, draft.to, task.largest);
+  if (!cutter) return { ...nothing(after), findings: [missingCutter(draft, 'a turning cutter')] };
+  const { curve, hidden } = task.steps;
+  const findings = hidden ? [curveHidden(draft, curve?.depth ?? 0, draft.to - draft.from)] : [];
+  const touch = Math.max(task.largest, largestBetween(work, draft.from, draft.to));
+  const { topSlide, saddle, crossSlide } = workshop.lathe.dials;
+  const along = topSlide ?? saddle;
+  if (!curve) return { ...nothing(after), cutter, cutting: 2400, findings };
+  if (!along) return { ...nothing(after), cutter, cutting: 2400, findings: [...findings, noDialAlong(draft)] };
+  const table = curveTable({
+    id: `${draft.id}-table`,
+    operation: draft.id,
+    title: draft.title,
+    curve,
+    noseRadius: cutter.noseRadius,
+    touch,
+    along,
+    alongName: topSlide ? 'Top slide, parallel to the work' : 'Saddle',
+    across: crossSlide,
+    freeEnd: holding.setup.endOut,
+  });
+  const cut = lightCut(scene, cutter, draft, holding, work, {
+    diameter: touch,
+    depth: Math.min(0.5, cutter.maxDepth),
+    passes: table.rows.length,
+    where: 'outside',
+  });
+  return { ...nothing(after), cutter, cut, cutting: 45 * table.rows.length + 900, tables: [table], findings };
+}
+
+function noDialAlong(draft: Draft): Finding {
+  return {
+    id: 'route.no-dial-along',
+    level: 'caution',
+    stage: 'route',
+    at: draft.id,
+    says: 'A curve by steps needs a dial along the work; neither top slide nor saddle has one entered.',
+    because: [],
+    remedies: ['Enter the dial of the top slide', 'Turn it by eye to a template'],
+  };
+}
+
+/** A cut by hand at the speed published for finishing; nothing where none is published. */
+function lightCut(
+  scene: Scene,
+  cutter: Cutter,
+  draft: Draft,
+  holding: Holding,
+  work: Workpiece,
+  { diameter, depth, passes, where }: { diameter: Mm; depth: Mm; passes: number; where: 'outside' | 'bore' },
+): CutNumbers | undefined {
+  const { machining, workshop, part } = scene;
+  const range = machining && speedRange(machining.data, cutter.material, 'finish');
+  if (!machining?.cutData || !range) return undefined;
+  const force = turningForce({
+    depth,
+    feed: slideFeed,
+    noseRadius: cutter.noseRadius,
+    approachAngle: radians(cutter.approachAngle),
+    rake: radians(cutter.rake),
+    edge: cutter.edge,
+    cutData: machining.cutData,
+    where,
+  });
+  return handCut(scene, {
+    depth,
+    feed: slideFeed,
+    speed: speedBelow(workshop.lathe, range.high, diameter),
+    passes,
+    diameter,
+    force,
+    yielding: where === 'bore' ? 0 : giveOver(part, work, holding, draft.from, draft.to),
+    specificForce: machining.cutData.specificForce,
+  });
+}

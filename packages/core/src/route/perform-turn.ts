@@ -1,0 +1,155 @@
+/** Turning, boring and facing: the cut of the lathe's own feeds, and the table of its passes. */
+import type { Cutter } from '../cutting/cutter.ts';
+import type { Finding } from '../finding.ts';
+import type { PartResult } from '../part/part-result.ts';
+import { clamped, deflectionUnderUnitLoad, type MmPerNewton } from '../structure/stepped-beam.ts';
+import type { Mm } from '../units/quantities.ts';
+import { type ChosenCut, chooseCut } from './choose-cut.ts';
+import { boringCutter, turningCutter } from './choose-cutter.ts';
+import { barTooShort, cutFindings, missingBar, missingCutter, noseTooLarge } from './cut-findings.ts';
+import type { Draft, Task } from './draft.ts';
+import { tightestFillet } from './draft-edges.ts';
+import { betweenThicker } from './draft-outside.ts';
+import { giveOver, type Holding, steel } from './hold.ts';
+import { speedRange } from './machining.ts';
+import { noCuttingData, nothing, type Outcome, type Scene } from './outcome.ts';
+import { bendingShare, facingAllowance, roughBending } from './practice.ts';
+import { slidePerDivision } from './tables/dial.ts';
+import { turningTable } from './tables/turning-table.ts';
+import { largestBetween, turnedDown, type Workpiece } from './workpiece.ts';
+
+type Turn = Extract<Task, { does: 'turn' }>;
+
+export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Holding, work: Workpiece): Outcome {
+  const { part, workshop, machining } = scene;
+  const { cutters, lathe } = workshop;
+  const inside = task.where === 'bore';
+  const start = task.startDiameter ?? largestBetween(work, draft.from, draft.to);
+  const after = inside ? work : turnedDown(work, draft.from, draft.to, task.target);
+  const total = Math.max(0, inside ? task.target - start : start - task.target) / 2;
+  const cutter = inside ? boringCutter(cutters, start, task.reach ?? 0) : turningCutter(cutters, task.stage);
+  if (!cutter)
+    return {
+      ...nothing(after),
+      findings: [inside ? missingBar(draft, start) : missingCutter(draft, 'a turning cutter')],
+    };
+  const reach = reachFindings(scene, draft, task, cutter);
+  if (total < 1e-6) return { ...nothing(after), cutter, findings: reach };
+  const speeds = machining && speedRange(machining.data, cutter.material, task.stage);
+  if (!machining?.cutData || !speeds)
+    return { ...nothing(after), cutter, cutting: 600, findings: [...reach, noCuttingData(draft)] };
+  const yielding = inside ? giveOfBar(cutter) : giveOver(part, work, holding, draft.from, draft.to);
+  // What a boring bar gives is the same all along the bore: it is measured and dialled away, it does not make the bore taper.
+  const wide = task.stage === 'rough' || inside;
+  const chosen = chooseCut(
+    {
+      diameter: Math.max(start, task.target),
+      length: draft.to - draft.from,
+      total,
+      division: slidePerDivision(lathe.dials.crossSlide),
+      fewestPasses: task.stage === 'finish' ? 3 : 1,
+      yielding,
+      bendingLimit: wide ? roughBending : Math.max(0.002, bendingShare * (task.tolerance ?? 0.1)),
+      finish: task.stage === 'finish' ? paperFollows(part, draft, task) : undefined,
+      speeds,
+      cutData: machining.cutData,
+      where: task.where,
+    },
+    cutter,
+    lathe,
+  );
+  const table = turningTable({
+    id: `${draft.id}-table`,
+    operation: draft.id,
+    title: draft.title,
+    from: start,
+    to: task.target,
+    depth: chosen.numbers.depth,
+    where: task.where,
+    dial: lathe.dials.crossSlide,
+    radialForce: chosen.numbers.radialForce,
+    yielding,
+    finishing: task.stage === 'finish',
+  });
+  return {
+    cutter,
+    cut: chosen.numbers,
+    cutting: chosen.time,
+    tables: table.rows.length > 0 ? [table] : [],
+    findings: [...reach, ...cutFindings(draft, chosen, cutter, machining.hardens)],
+    work: after,
+    why: [choiceInWords(chosen)],
+  };
+}
+
+/** A cantilever of steel as long as the bar stands out. */
+function giveOfBar(cutter: Cutter): MmPerNewton {
+  const { barDiameter, overhang } = cutter;
+  if (!barDiameter) return 0;
+  const section = { from: 0, to: overhang, outerDiameter: barDiameter };
+  const beam = { sections: [section], youngsModulus: steel.youngsModulus, poissonRatio: steel.poisson, chuck: clamped };
+  return deflectionUnderUnitLoad(beam, [overhang])[0] ?? 0;
+}
+
+function reachFindings({ part, workshop }: Scene, draft: Draft, task: Turn, cutter: Cutter): Finding[] {
+  const findings: Finding[] = [];
+  if (task.reach !== undefined && cutter.overhang < task.reach) findings.push(barTooShort(draft, cutter, task.reach));
+  const fillet = task.stage === 'finish' && task.where === 'outside' ? tightestFillet(part, draft.features) : undefined;
+  if (fillet !== undefined && cutter.noseRadius > fillet + 1e-9) findings.push(noseTooLarge(draft, cutter, fillet));
+  const reaches = workshop.cutters.some((c) => (c.kind === 'turning' && c.hand !== 'right') || c.kind === 'grooving');
+  if (draft.why.includes(betweenThicker) && !reaches)
+    findings.push(missingCutter(draft, 'a left-hand or neutral turning cutter, or a grooving cutter to plunge with'));
+  return findings;
+}
+
+/** Where abrasive paper follows, the cutter needs only a surface that the paper takes out quickly; `common practice`: Ra 1.6. */
+function paperFollows(part: PartResult, draft: Draft, task: Turn): number | undefined {
+  const polished =
+    task.finish !== undefined && task.finish <= 0.8 && part.outside.some((s) => draft.features.includes(s.feature.id));
+  return polished ? 1.6 : task.finish;
+}
+
+export function choiceInWords(chosen: ChosenCut): string {
+  const { numbers } = chosen;
+  const feed = numbers.byHand ? `by hand, about ${numbers.feed} mm a turn` : `${numbers.feed} mm a turn`;
+  const passes = `${numbers.passes} ${numbers.passes === 1 ? 'pass' : 'passes'} of ${Number(numbers.depth.toFixed(3))} mm at ${numbers.speed} rpm and ${feed}`;
+  if (chosen.broken.length > 0) return `${passes}: no cut keeps every limit, this one passes them least.`;
+  return `${passes}: the quickest of this lathe's speeds and feeds within power, bending and chip thickness.`;
+}
+
+/** Faced in light cuts from the rim to the centre; the speed is the one for the rim. */
+export function performFace(scene: Scene, draft: Draft, diameter: Mm, work: Workpiece): Outcome {
+  const { workshop, machining } = scene;
+  const cutter = turningCutter(workshop.cutters, 'face');
+  if (!cutter) return { ...nothing(work), findings: [missingCutter(draft, 'a turning or facing cutter')] };
+  const speeds = machining && speedRange(machining.data, cutter.material, 'rough');
+  if (!machining?.cutData || !speeds)
+    return { ...nothing(work), cutter, cutting: 120, findings: [noCuttingData(draft)] };
+  const along = workshop.lathe.dials.topSlide ?? workshop.lathe.dials.saddle;
+  const chosen = chooseCut(
+    {
+      diameter,
+      length: diameter / 2,
+      total: facingAllowance,
+      division: along ? slidePerDivision(along) : 0.1,
+      fewestPasses: 2,
+      // What pushes away in facing goes along the spindle, where the work is stiff.
+      yielding: 0,
+      bendingLimit: roughBending,
+      finish: undefined,
+      speeds,
+      cutData: machining.cutData,
+      where: 'outside',
+    },
+    cutter,
+    workshop.lathe,
+  );
+  return {
+    ...nothing(work),
+    cutter,
+    cut: chosen.numbers,
+    cutting: chosen.time,
+    findings: cutFindings(draft, chosen, cutter, machining.hardens),
+    why: [choiceInWords(chosen)],
+  };
+}
