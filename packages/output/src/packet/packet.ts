@@ -8,6 +8,7 @@ import type { PacketDocument, Sheet } from './blocks.ts';
 import { heading, lacking, words } from './blocks.ts';
 import type { PacketContext, PacketInput } from './context.ts';
 import { printable, printableScene } from './printable.ts';
+import { setupScene } from './setup-sketch.ts';
 import { dutySheet } from './sheets/duty.ts';
 import { inspectionSheet, recordSheet } from './sheets/inspection.ts';
 import { setupSheet } from './sheets/setup.ts';
@@ -30,7 +31,7 @@ export function makePacket(input: PacketInput): Uint8Array {
     sizesSheet(context),
     dutySheet(context),
     stockSheet(context),
-    ...setupSheets(context),
+    ...setupSheets(context, put),
     stopPointSheet(context),
     inspectionSheet(context),
     recordSheet(context),
@@ -87,8 +88,13 @@ function drawingSheets({ job, assessment }: PacketContext, put: (file: string, s
   });
 }
 
-function setupSheets(context: PacketContext): Sheet[] {
-  const { route } = context.assessment;
-  if (!route || route.setups.length === 0) return [lacking('Setups and operations', noRoute(context))];
-  return route.setups.map((setup) => setupSheet(setup, undefined, context));
+function setupSheets(context: PacketContext, put: (file: string, scene: Scene) => void): Sheet[] {
+  const { part, route } = context.assessment;
+  if (!part || !route || route.setups.length === 0) return [lacking('Setups and operations', noRoute(context))];
+  return route.setups.map((setup) => {
+    const scene = setupScene(setup, part, route, context.settings);
+    const file = `setup-${setup.number}.svg`;
+    put(file, scene);
+    return setupSheet(setup, { file, describes: scene.description }, context);
+  });
 }

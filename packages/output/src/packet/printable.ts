@@ -7,7 +7,6 @@ const likenesses: Readonly<Record<string, string>> = {
   '∅': 'Ø',
   '″': '"',
   '′': "'",
-  '→': 'to',
   '‑': '-',
   '\u00a0': ' ',
   '\u202f': ' ',

@@ -1,5 +1,6 @@
 /** Whether it does its work: fits, seals, joints, with their limits and where the limits come from. */
 import type { DutyCheck, DutyFigure, FitCheck } from '@sparewright/core/duty/duty-result';
+import type { SourceKey } from '@sparewright/core/sources/register';
 import { presentDeviation } from '../../present/length.ts';
 import { presentProse } from '../../present/prose.ts';
 import { presentFigure, presentQuantity, shownUnit } from '../../present/quantity.ts';
@@ -15,25 +16,36 @@ export function dutySheet(context: PacketContext): Sheet {
       'Will it do its work',
       'No mate, seal, bond or load is entered: whether the part does its work is not checked.',
     );
+  const cited = citations(checks);
   return {
     kind: 'text',
     heading: 'Will it do its work',
     blocks: [
+      words(
+        'Checked is only what stands here. Strength of the housing, fatigue, shock and corrosion are not calculated.',
+        'pencil',
+      ),
       ...section(
         'Fits',
         fits.length > 0 ? [fitTable(fits, context)] : [],
         'No mate with a size is entered: whether the part fits is not checked.',
       ),
       ...(checks.length > 0
-        ? checks.flatMap((c) => checkBlocks(c, context.settings))
+        ? checks.flatMap((c) => checkBlocks(c, cited, context.settings))
         : section('Seals, joints, threads', [], 'No seal, bond or pressure is entered: nothing is checked here.')),
-      words(
-        'Checked is only what stands here. Strength of the housing, fatigue, shock and corrosion are not calculated.',
-        'pencil',
-      ),
+      ...(cited.length > 0
+        ? [heading('Sources'), words(cited.map((key, i) => `[${i + 1}] ${presentSource(key)}`).join('   '), 'pencil')]
+        : []),
     ],
   };
 }
+
+/** Every source that a check or a limit rests on, once, in the order they come up. */
+function citations(checks: readonly DutyCheck[]): SourceKey[] {
+  return [...new Set(checks.flatMap((c) => [...c.figures.flatMap((f) => f.limit?.source ?? []), ...c.sources]))];
+}
+
+const cite = (key: SourceKey, cited: readonly SourceKey[]): string => `[${cited.indexOf(key) + 1}]`;
 
 function fitTable(fits: readonly FitCheck[], { job, assessment, settings }: PacketContext): TableBlock {
   const unit = settings.units;
@@ -57,19 +69,26 @@ function fitTable(fits: readonly FitCheck[], { job, assessment, settings }: Pack
   };
 }
 
-function checkBlocks(check: DutyCheck, settings: PresentSettings): Block[] {
-  const sources = [...new Set([...check.sources, ...check.figures.flatMap((f) => f.limit?.source ?? [])])];
+function checkBlocks(check: DutyCheck, cited: readonly SourceKey[], settings: PresentSettings): Block[] {
+  const rests = [...new Set(check.sources)]
+    .toSorted((a, b) => cited.indexOf(a) - cited.indexOf(b))
+    .map((key) => cite(key, cited));
+  const notes = [
+    ...check.notes.map((n) => presentProse(n, settings)),
+    ...(rests.length > 0 ? [`Computed from ${rests.join(' ')}.`] : []),
+  ];
   return [
     heading(capital(check.title)),
-    figureTable(check.figures, settings),
-    ...(check.notes.length > 0
-      ? [{ kind: 'list' as const, items: check.notes.map((n) => presentProse(n, settings)), mark: 'dash' as const }]
-      : []),
-    ...(sources.length > 0 ? [words(`From: ${sources.map(presentSource).join(' · ')}`, 'pencil')] : []),
+    figureTable(check.figures, cited, settings),
+    ...(notes.length > 0 ? [{ kind: 'list' as const, items: notes, mark: 'dash' as const }] : []),
   ];
 }
 
-function figureTable(figures: readonly DutyFigure[], settings: PresentSettings): TableBlock {
+function figureTable(
+  figures: readonly DutyFigure[],
+  cited: readonly SourceKey[],
+  settings: PresentSettings,
+): TableBlock {
   return {
     kind: 'table',
     size: 'desk',
@@ -86,7 +105,7 @@ function figureTable(figures: readonly DutyFigure[], settings: PresentSettings):
       f.what,
       shownUnit(f.unit, settings),
       ...[f.low, f.typical, f.high].map((v) => presentFigure(v, f.unit, settings)),
-      limitWords(f, settings),
+      f.limit ? `${limitWords(f, settings)} ${cite(f.limit.source, cited)}` : '',
       f.verdict,
     ]),
   };

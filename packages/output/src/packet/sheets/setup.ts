@@ -4,11 +4,12 @@ import type { CutNumbers, Operation, Setup } from '@sparewright/core/route/route
 import { type Mm, mmPerInch } from '@sparewright/core/units/quantities';
 import { presentSize } from '../../present/length.ts';
 import { presentNumber, presentShare } from '../../present/number.ts';
+import { presentPlace } from '../../present/place.ts';
 import { presentProse } from '../../present/prose.ts';
 import { presentQuantity } from '../../present/quantity.ts';
 import type { PresentSettings } from '../../present/settings.ts';
 import { presentTime } from '../../present/time.ts';
-import { type Block, type FactRow, heading, type Sheet } from '../blocks.ts';
+import { type Block, type FactRow, heading, type Sheet, words } from '../blocks.ts';
 import type { PacketContext } from '../context.ts';
 import { findingBlock } from '../finding-block.ts';
 import { dialBlock } from './dial.ts';
@@ -19,15 +20,16 @@ export interface Sketch {
   readonly describes: string;
 }
 
-export function setupSheet(setup: Setup, sketch: Sketch | undefined, context: PacketContext): Sheet {
+export function setupSheet(setup: Setup, sketch: Sketch, context: PacketContext): Sheet {
   const { route, findings } = context.assessment;
   const operations = route?.operations.filter((o) => o.setup === setup.id) ?? [];
   return {
     kind: 'text',
     heading: `Setup ${setup.number}: ${presentProse(setup.title, context.settings)}`,
     blocks: [
-      ...(sketch ? [{ kind: 'picture' as const, ...sketch, height: 62 }] : []),
-      { kind: 'facts', rows: holding(setup, context.settings), columns: 2 },
+      { kind: 'picture', ...sketch, height: 85 },
+      words('Numbers in the sketch are those of the operations.', 'pencil'),
+      { kind: 'facts', rows: holding(setup, context), columns: 2 },
       ...(setup.cautions.length > 0
         ? [{ kind: 'notice' as const, title: 'Caution: this setup', lines: setup.cautions }]
         : []),
@@ -47,13 +49,13 @@ export function setupSheet(setup: Setup, sketch: Sketch | undefined, context: Pa
   };
 }
 
-function holding(setup: Setup, settings: PresentSettings): FactRow[] {
+function holding(setup: Setup, { job, assessment, settings }: PacketContext): FactRow[] {
   const { grip } = setup;
   return [
     { what: 'Chuck', is: setup.chuck },
     {
       what: 'Grip',
-      is: `${grip.on}, Ø${presentSize(grip.diameter, settings)} over ${presentSize(grip.length, settings)}${grip.protected ? ', protected from the jaws' : ''}`,
+      is: `${presentPlace(grip.on, job, assessment)}, Ø${presentSize(grip.diameter, settings)} over ${presentSize(grip.length, settings)}${grip.protected ? ', protected from the jaws' : ''}`,
     },
     { what: 'End out', is: `${setup.endOut} end, ${presentSize(setup.out, settings)} from the jaws` },
     { what: 'Tailstock', is: setup.tailstock ? 'supports the free end' : 'not used' },
