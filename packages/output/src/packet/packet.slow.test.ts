@@ -55,10 +55,13 @@ describe('a finished job', () => {
     ).toEqual([]);
   });
 
-  test('repeats the cautions of the hazard class beside the proof tests', () => {
-    const sheet = pages.find((page) => page.trim().startsWith('Proof tests and record'));
+  test('repeats the cautions of the hazard class on the inspection sheet and beside the proof tests', () => {
     const pressing = pin.assessment.cautions.filter((c) => c.about === 'pressure').map((c) => c.says);
-    expect(lackingIn(sheet ?? '', pressing)).toEqual([]);
+    expect(pressing.length).toBeGreaterThan(0);
+    for (const heading of ['Inspection Caution', 'Proof tests and record']) {
+      const sheet = pages.find((page) => page.trim().startsWith(heading));
+      expect(lackingIn(sheet ?? '', pressing)).toEqual([]);
+    }
   });
 
   test('says every finding, worst first', () => {

@@ -16,24 +16,17 @@ export function inspectionSheet(context: PacketContext): Sheet {
     kind: 'text',
     heading: 'Inspection',
     landscape: true,
-    blocks: [words(legend, 'pencil'), sizeTable(rows, context.settings)],
+    blocks: [...hazardNotices(context), words(legend, 'pencil'), sizeTable(rows, context.settings)],
   };
 }
 
 export function recordSheet(context: PacketContext): Sheet {
   const { proofTests } = context.assessment.inspection;
-  const hazards: PacketContext = {
-    ...context,
-    assessment: {
-      ...context.assessment,
-      cautions: context.assessment.cautions.filter((c) => c.about !== 'lathe work'),
-    },
-  };
   return {
     kind: 'text',
     heading: 'Proof tests and record',
     blocks: [
-      ...cautionNotices(hazards),
+      ...hazardNotices(context),
       ...section(
         'Proof tests',
         proofTests.map(
@@ -55,6 +48,12 @@ export function recordSheet(context: PacketContext): Sheet {
       { kind: 'blanks', labels: ['What was done otherwise than planned, and why'] },
     ],
   };
+}
+
+/** What the part itself calls for; the cautions of the lathe are not needed any more. */
+function hazardNotices(context: PacketContext): Block[] {
+  const cautions = context.assessment.cautions.filter((c) => c.about !== 'lathe work');
+  return cautionNotices({ ...context, assessment: { ...context.assessment, cautions } });
 }
 
 const legend =
