@@ -23,9 +23,10 @@ export class CannotWrite extends Error {
 
 /** Beside the target under another name first, then put in its place at one stroke. */
 export function writeWhole(path: string, content: string | Uint8Array): void {
-  const target = targetOf(path);
-  const beside = join(dirname(target), `.${basename(target)}.${randomBytes(6).toString('hex')}.part`);
+  let beside: string | undefined;
   try {
+    const target = targetOf(path);
+    beside = join(dirname(target), `.${basename(target).slice(0, 100)}.${randomBytes(6).toString('hex')}.part`);
     const bytes = typeof content === 'string' ? Buffer.from(content) : content;
     const file = openSync(beside, 'wx');
     try {
@@ -36,7 +37,8 @@ export function writeWhole(path: string, content: string | Uint8Array): void {
     }
     renameSync(beside, target);
   } catch (error) {
-    rmSync(beside, { force: true });
+    if (beside !== undefined) rmSync(beside, { force: true });
+    if (error instanceof CannotWrite) throw error;
     throw new CannotWrite(path, reasonOf(error));
   }
 }

@@ -49,6 +49,15 @@ export function sentence(issue: InputIssue): string {
 export function show(value: unknown): string {
   if (value === undefined) return 'nothing';
   if (typeof value === 'number') return String(value);
-  const text = typeof value === 'string' ? JSON.stringify(value) : (JSON.stringify(value) ?? String(value));
+  const text = written(value);
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+}
+
+function written(value: unknown): string {
+  try {
+    return JSON.stringify(value) ?? String(value);
+  } catch {
+    // Nested too deeply to be written down.
+    return 'something that cannot be shown';
+  }
 }
