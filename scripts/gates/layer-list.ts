@@ -24,12 +24,12 @@ export const coreLayers: readonly (readonly string[])[] = [
 /** Folders whose subfolders are topics: topics may import each other, but never in a ring. */
 export const topicFolders: readonly string[] = ['standards'];
 
-/** Which packages a package may import. */
+/** Which packages a package may import: a whole one by its name, or a folder of it by its path. */
 export const packageLayers: Readonly<Record<string, readonly string[]>> = {
   core: [],
   output: ['core'],
   store: ['core'],
   server: ['core', 'output', 'store'],
-  web: ['core'],
+  web: ['core', 'output/src/svg', 'output/src/present'],
   cli: ['core', 'output', 'store', 'server'],
 };

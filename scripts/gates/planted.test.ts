@@ -109,6 +109,11 @@ describe('the gate of layers', () => {
       /web\/src\/planted\.ts:1 {2}web may not import server/,
     ],
     [
+      'the screens importing what of output needs a server',
+      { 'packages/web/src/planted.ts': "export { x } from '@sparewright/output/packet/packet';\n" },
+      /web\/src\/planted\.ts:1 {2}web may not import output/,
+    ],
+    [
       'another package reached by a path',
       { 'packages/output/src/planted.ts': "export { mmPerInch } from '../../core/src/units/quantities.ts';\n" },
       /output\/src\/planted\.ts:1 {2}another package is reached by its name/,
