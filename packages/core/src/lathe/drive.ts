@@ -8,12 +8,24 @@ import type { Lathe } from './schema.ts';
 /** Steps into which a stepless drive is divided for choosing a speed. */
 const stepsOfRange = 16;
 
-/** Spindle speeds to choose from, slowest first; a stepless drive in even ratios. */
+/**
+ * Spindle speeds to choose from, slowest first; a stepless drive in sixteen even ratios.
+ *
+ *     n_i = from · (to / from)^(i / 15)
+ *
+ * @param lathe  the lathe: its steps, or slowest and fastest
+ * @returns the speeds, each once [rpm]
+ * @source geometry even ratios, as stepped pulleys have them
+ * @valid any drive; a range whose ends are the wrong way round is turned round
+ * @example spindleSpeeds({ speeds: { kind: 'range', from: 100, to: 3200 } })[15] → 3200
+ */
 export function spindleSpeeds(lathe: Pick<Lathe, 'speeds'>): readonly Rpm[] {
   const { speeds } = lathe;
-  if (speeds.kind === 'steps') return speeds.rpm.toSorted((a, b) => a - b);
-  const ratio = speeds.to / speeds.from;
-  return Array.from({ length: stepsOfRange }, (_, i) => Math.round(speeds.from * ratio ** (i / (stepsOfRange - 1))));
+  if (speeds.kind === 'steps') return [...new Set(speeds.rpm)].toSorted((a, b) => a - b);
+  const slowest = Math.min(speeds.from, speeds.to);
+  const ratio = Math.max(speeds.from, speeds.to) / slowest;
+  const steps = Array.from({ length: stepsOfRange }, (_, i) => slowest * ratio ** (i / (stepsOfRange - 1)));
+  return [...new Set(steps.map((rpm) => Math.max(1, Math.round(rpm))))];
 }
 
 /**
@@ -25,7 +37,7 @@ export function spindleSpeeds(lathe: Pick<Lathe, 'speeds'>): readonly Rpm[] {
  * @param speed  spindle speed [rpm]
  * @returns power at the motor [W]
  * @throws DomainError when the speed is not above zero
- * @source common-practice a stepped pulley keeps the motor at its speed; an electronic drive has full torque, so less power, below its base speed
+ * @source common-practice a stepped pulley keeps the motor at its speed, an electronic drive has full torque and so less power below its base speed
  * @valid up to the motor's rated power; the base speed is taken as the middle of the range when it is not entered
  * @example drivePower({ speeds: { kind: 'range', from: 100, to: 2000 }, drive: { power: 450, behaviour: 'constant torque', baseSpeed: 900 } }, 300) → 150
  */

@@ -110,9 +110,14 @@ export function firstHolding(
   };
 }
 
-/** The outside cannot all be turned from one end: a sawn blank is turned on both. */
+/** A sawn blank is held on no less than this. */
+const shortestBlankGrip: Mm = 8;
+
+/** The outside cannot all be turned from one end, and what is left is long enough to hold: a sawn blank is turned on both. */
 export function needsBlank(part: PartResult, wishes: RouteWishes | undefined): boolean {
-  return sectionsFrom(part, firstEndOut(part, wishes)).length < part.outside.length;
+  const turned = sectionsFrom(part, firstEndOut(part, wishes));
+  const left = part.outside.filter((s) => !turned.includes(s)).reduce((sum, s) => sum + (s.to - s.from), 0);
+  return left + facingAllowance >= jawClearance + shortestBlankGrip;
 }
 
 /** The second setup: turned round and held on a surface finished in the first, or in a bush made for it when nothing can be gripped. */
@@ -184,7 +189,7 @@ interface GripChoice {
   readonly chuck: Chuck;
 }
 
-/** Cylinders that the jaws can hold, the one that gives way least first. Working surfaces count as three times as soft, threads as twice, short grips by the square of how short they are. */
+/** Cylinders that the jaws can hold, the one that gives way least first. Working surfaces count as three times as soft, threads as ten times, short grips by the square of how short they are. */
 function gripSections(part: PartResult, lathe: Lathe, first: Holding, end: End): GripChoice[] {
   const candidates = first.sections.flatMap((section): (GripChoice & { readonly give: number })[] => {
     if (section.feature.kind !== 'cylinder') return [];
@@ -201,7 +206,7 @@ function gripSections(part: PartResult, lathe: Lathe, first: Holding, end: End):
     const working = role === 'sliding' || role === 'sealing';
     const threaded = part.threads.some((t) => t.on === section.feature.id);
     const short = Math.max(1, section.largest / length) ** 2;
-    return [{ section, jaw, length, chuck, give: give * (working ? 3 : threaded ? 2 : 1) * short }];
+    return [{ section, jaw, length, chuck, give: give * (working ? 3 : 1) * (threaded ? 10 : 1) * short }];
   });
   return candidates.toSorted((a, b) => a.give - b.give);
 }

@@ -117,6 +117,9 @@ export function choiceInWords(chosen: ChosenCut): string {
   return `${passes}: the quickest of this lathe's speeds and feeds within power, bending and chip thickness.`;
 }
 
+/** Smallest step set in facing, where the dial along the work has none finer; `common practice`. */
+const faceStep: Mm = 0.1;
+
 /** Faced in light cuts from the rim to the centre; the speed is the one for the rim. */
 export function performFace(scene: Scene, draft: Draft, diameter: Mm, work: Workpiece): Outcome {
   const { workshop, machining } = scene;
@@ -131,7 +134,8 @@ export function performFace(scene: Scene, draft: Draft, diameter: Mm, work: Work
       diameter,
       length: diameter / 2,
       total: facingAllowance,
-      division: along ? slidePerDivision(along) : 0.1,
+      // A saddle's coarse dial is read between its divisions.
+      division: Math.min(along ? slidePerDivision(along) : faceStep, faceStep),
       fewestPasses: 2,
       // What pushes away in facing goes along the spindle, where the work is stiff.
       yielding: 0,

@@ -6,6 +6,7 @@ import type { PartResult } from '../part/part-result.ts';
 import type { Second } from '../units/quantities.ts';
 import type { Draft } from './draft.ts';
 import { draftSetup } from './draft-setup.ts';
+import { withTrueExtents } from './extents.ts';
 import { barFor, chuckFor, cutOff, firstHolding, type Holding, needsBlank, secondHolding } from './hold.ts';
 import { holdingFindings } from './hold-findings.ts';
 import { machiningOf } from './machining.ts';
@@ -18,11 +19,12 @@ import { chooseStock } from './stock.ts';
 
 /** A route for a part that has at least one section; undefined for an empty one. */
 export function planRoute(
-  part: PartResult,
+  given: PartResult,
   workshop: Workshop,
   wishes: RouteWishes | undefined,
 ): RouteResult | undefined {
-  if (part.outside.length === 0 || part.outline.length <= 0) return undefined;
+  if (given.outside.length === 0 || given.outline.length <= 0) return undefined;
+  const part = withTrueExtents(given);
   const chuck = chuckFor(workshop.lathe, part.outline.largestDiameter, wishes?.chuck);
   if (!chuck) return undefined;
   const { stock, findings } = chooseStock(part, workshop, chuck, wishes, needsBlank(part, wishes));

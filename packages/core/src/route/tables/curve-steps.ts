@@ -6,6 +6,7 @@
  * corner (rₖ, xₖ₋₁) stands highest above the curve. The largest corner is least when all are equal.
  */
 import { DomainError } from '../../errors.ts';
+import { findRoot } from '../../numerics/root.ts';
 import type { Arc, Point, Segment } from '../../part/outline-types.ts';
 import type { Mm } from '../../units/quantities.ts';
 import { type Dial, type DialSetting, dialSetting } from './dial.ts';
@@ -25,6 +26,10 @@ export interface CurveStep {
   /** Height of the corner left over, square to the curve. */
   readonly cusp: Mm;
 }
+
+/** How closely corners and depths are sought: far finer than any dial. */
+const exactCusp: Mm = 1e-8;
+const exactDepth: Mm = 1e-9;
 
 export interface DialledStep extends CurveStep {
   readonly along: DialSetting;
@@ -46,12 +51,20 @@ export interface DialledStep extends CurveStep {
  */
 export function tipRadius(curve: StepCurve, depth: Mm, noseRadius: Mm): Mm {
   const centre = depth - noseRadius;
-  const offsets = curve.pieces.flatMap((piece) => [
-    overPoint(piece.from, centre, noseRadius),
-    overPoint(piece.to, centre, noseRadius),
-    piece.kind === 'line' ? overLine(piece.from, piece.to, centre, noseRadius) : overArc(piece, centre, noseRadius),
-  ]);
-  return Math.max(...offsets) - noseRadius;
+  // A plain loop: this is called some ten thousand times for one table.
+  let highest = Number.NEGATIVE_INFINITY;
+  for (const piece of curve.pieces) {
+    if (piece.from.z > depth + noseRadius || piece.to.z < centre - noseRadius) continue;
+    const over =
+      piece.kind === 'line' ? overLine(piece.from, piece.to, centre, noseRadius) : overArc(piece, centre, noseRadius);
+    highest = Math.max(
+      highest,
+      over,
+      overPoint(piece.from, centre, noseRadius),
+      overPoint(piece.to, centre, noseRadius),
+    );
+  }
+  return highest - noseRadius;
 }
 
 function overPoint(p: Point, centre: Mm, nose: Mm): Mm {
@@ -87,7 +100,9 @@ function overArc(arc: Arc, centre: Mm, nose: Mm): Mm {
 
 /** Distance of a point outside the curve from it. */
 export function distanceToCurve(curve: StepCurve, point: Point): Mm {
-  return Math.min(...curve.pieces.map((piece) => distanceToPiece(piece, point)));
+  let nearest = Number.POSITIVE_INFINITY;
+  for (const piece of curve.pieces) nearest = Math.min(nearest, distanceToPiece(piece, point));
+  return nearest;
 }
 
 function distanceToPiece(piece: Segment, p: Point): Mm {
@@ -114,12 +129,13 @@ function distanceToPiece(piece: Segment, p: Point): Mm {
  * The steps for a curve, as many as asked, with equal corners.
  *
  * @param curve  the curve, its radius never falling away from the free end
- * @param count  number of steps
+ * @param count  number of steps [-]
  * @param noseRadius  of the cutter [mm]
  * @returns the steps from the free end, exact (before the dials round them)
  * @throws DomainError when there is no depth, no step, or the curve narrows away from the free end
  * @source geometry equal corners by the exchange argument
  * @valid monotone curves; the check values for a dome are in the metrology reference, rows P03 to P05
+ * @example curveSteps({ pieces: [{ kind: 'line', from: { z: 0, r: 5 }, to: { z: 2, r: 7 }, feature: 'a' }], depth: 2 }, 4, 0)[0].depth → 0.5
  */
 export function curveSteps(curve: StepCurve, count: number, noseRadius: Mm): CurveStep[] {
   checkCurve(curve);
@@ -127,7 +143,7 @@ export function curveSteps(curve: StepCurve, count: number, noseRadius: Mm): Cur
     throw new DomainError('count', count, 'a whole number from 1 to 500');
   let low = 0;
   let high = cuspBetween(curve, 0, curve.depth, noseRadius);
-  for (let i = 0; i < 60; i++) {
+  while (high - low > exactCusp) {
     const trial = (low + high) / 2;
     if (march(curve, trial, count, noseRadius) >= curve.depth) high = trial;
     else low = trial;
@@ -143,6 +159,15 @@ export function curveSteps(curve: StepCurve, count: number, noseRadius: Mm): Cur
 
 /**
  * Fewest steps whose corners stay within a height, at most 200.
+ *
+ * @param curve  the curve, its radius never falling away from the free end
+ * @param cusp  greatest height of the corners, square to the curve [mm]
+ * @param noseRadius  of the cutter [mm]
+ * @returns number of steps [-]
+ * @throws DomainError when the height is not above zero, or the curve narrows away from the free end
+ * @source geometry greedy: each step as deep as the corner allows
+ * @valid monotone curves; 200 when even that is not enough
+ * @example stepsForCusp({ pieces: [{ kind: 'line', from: { z: 0, r: 5 }, to: { z: 2, r: 7 }, feature: 'a' }], depth: 2 }, 0.4, 0) → 4
  */
 export function stepsForCusp(curve: StepCurve, cusp: Mm, noseRadius: Mm): number {
   checkCurve(curve);
@@ -174,14 +199,10 @@ function cuspBetween(curve: StepCurve, before: Mm, depth: Mm, nose: Mm): Mm {
 /** The depth at which the corner against the step before reaches the trial height. */
 function nextDepth(curve: StepCurve, before: Mm, cusp: Mm, nose: Mm): Mm {
   if (cuspBetween(curve, before, curve.depth, nose) <= cusp) return curve.depth;
-  let low = before;
-  let high = curve.depth;
-  for (let i = 0; i < 60; i++) {
-    const middle = (low + high) / 2;
-    if (cuspBetween(curve, before, middle, nose) <= cusp) low = middle;
-    else high = middle;
-  }
-  return low;
+  const over = (depth: Mm) => cuspBetween(curve, before, depth, nose) - cusp;
+  // The nose alone may already leave a higher corner than the trial allows.
+  if (over(before) >= 0) return before;
+  return findRoot(over, before, curve.depth, exactDepth);
 }
 
 function march(curve: StepCurve, cusp: Mm, count: number, nose: Mm): Mm {
@@ -206,6 +227,11 @@ function stepsAt(curve: StepCurve, depths: readonly Mm[], nose: Mm): CurveStep[]
  * @param noseRadius  of the cutter [mm]
  * @param touch  radius at which the cross slide's dial was zeroed (tip touching), larger than every stop [mm]
  * @param dials  along the work and across it
+ * @returns the steps with their settings; a step that the dial along cannot tell from the one before is left out
+ * @throws DomainError when the zero lies inside the curve
+ * @source geometry
+ * @valid the zero of the cross slide at or outside the largest radius of the curve
+ * @example dialSteps({ pieces: [{ kind: 'line', from: { z: 0, r: 5 }, to: { z: 2, r: 7 }, feature: 'a' }], depth: 2 }, [{ depth: 1, radius: 6, cusp: 0.5 }], 0, 8, { along: { division: 0.3, perTurn: 3, reads: 'travel' }, across: { division: 0.25, perTurn: 5, reads: 'radius' } })[0].radius → 6
  */
 export function dialSteps(
   curve: StepCurve,

@@ -18,7 +18,7 @@ export interface PlannedPass {
  *
  * @param divisions  to come off altogether, a whole number [-]
  * @param count  number of passes, at most as many as there are divisions [-]
- * @returns divisions of each pass, in order
+ * @returns divisions of each pass, in order [-]
  * @throws DomainError when there are more passes than divisions
  * @source common-practice the last two passes alike tell what the last will do
  * @valid whole numbers; two passes of an odd number differ by one

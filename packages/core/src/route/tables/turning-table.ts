@@ -2,7 +2,7 @@
 import type { MmPerNewton } from '../../structure/stepped-beam.ts';
 import type { Mm, Newton } from '../../units/quantities.ts';
 import type { DialTable } from '../dial-table.ts';
-import { type Dial, dialNote } from './dial.ts';
+import { type Dial, dialNote, slidePerDivision } from './dial.ts';
 import { planPasses } from './pass-plan.ts';
 
 export interface TurningTableInput {
@@ -21,7 +21,7 @@ export interface TurningTableInput {
 }
 
 export function turningTable(input: TurningTableInput): DialTable {
-  const passes = planPasses(input.from, input.to, input.depth, input.dial);
+  const passes = planPasses(input.from, input.to, Math.max(input.depth, slidePerDivision(input.dial)), input.dial);
   // What gives way in one pass is cut in the next of the same depth: the error that stays is that of the last pass.
   const give = 2 * input.radialForce * input.yielding * (input.where === 'outside' ? 1 : -1);
   const last = passes.at(-1);
