@@ -22,6 +22,16 @@ export function texts(scene: Scene): TextItem[] {
   return scene.items.filter((item) => item.item === 'text');
 }
 
+/** All that is wrong with a sheet, in words. */
+export function faults(scene: Scene, frame: Rect): string[] {
+  return [
+    ...overlappingTexts(scene).map(([a, b]) => `${a} overlaps ${b}`),
+    ...textsOverEdges(scene).map((text) => `${text} stands on an edge`),
+    ...textsOverDimensionLines(scene).map((text) => `${text} stands on a dimension line`),
+    ...outsideFrame(scene, frame).map((what) => `${what} is off the sheet`),
+  ];
+}
+
 export function overlappingTexts(scene: Scene): [string, string][] {
   const all = texts(scene).map((item) => ({ text: item.text, box: letters(item) }));
   return all.flatMap((one, i) =>

@@ -1,6 +1,7 @@
 /** Small named parts whose sheets are kept as pictures. All invented. */
 
 import { type DrawingSettings, plainSettings } from '@sparewright/core/drawing/settings';
+import type { SetupSketch } from '@sparewright/core/drawing/setup-sketch';
 import { definePart } from '@sparewright/core/part/define-part';
 import type { PartResult } from '@sparewright/core/part/part-result';
 import { type PartDocument, partSchema } from '@sparewright/core/part/schema';
@@ -400,4 +401,45 @@ export const sheets: Readonly<Record<string, NamedSheet>> = {
       right: [{ kind: 'bored', id: 'dish', diameter: '100', depth: '9' }],
     },
   }),
+};
+
+function outlineOf(name: string) {
+  const sheet = sheets[name];
+  if (!sheet) throw new Error(`there is no sheet ${name}`);
+  return sheet.part.outline;
+}
+
+export const setups: Readonly<Record<string, SetupSketch>> = {
+  'setup-first-end': {
+    outline: outlineOf('valve-guide-pin'),
+    gripFrom: -12,
+    gripTo: -2,
+    endOut: 'right',
+    tailstock: true,
+    stockDiameter: 22,
+    stockFrom: -40,
+    stockTo: 90,
+    chuckLabel: 'Three-jaw chuck, 10 mm gripped, bar Ø22',
+    cutFrom: 18,
+    cutTo: 78,
+    labels: [
+      { at: 48, text: 'op 4: turn Ø12 f7' },
+      { at: 26, text: 'stop here' },
+    ],
+  },
+  'setup-second-end': {
+    outline: outlineOf('plunger'),
+    gripFrom: 20,
+    gripTo: 46,
+    endOut: 'left',
+    tailstock: false,
+    stockDiameter: 42,
+    stockFrom: -1,
+    stockTo: 0,
+    chuckLabel: 'Soft jaws on the finished skirt',
+    cutFrom: 0,
+    cutTo: 10,
+    cutSide: 'inside',
+    labels: [{ at: 5, text: 'op 9: bore Ø32 H8' }],
+  },
 };

@@ -1,27 +1,21 @@
 /** The stretches of an outline that lie inside a circle, cut exactly. */
 import type { Point, Segment } from '../part/outline-types.ts';
+import { pointAt, stretch } from '../part/segment.ts';
 import type { Bound } from './hatch.ts';
-import { pointOn } from './view.ts';
 
 export function insideCircle(chain: readonly Segment[], bound: Bound): Segment[] {
   return chain.flatMap((segment) => {
     const cuts = [0, ...cutsAt(segment, bound), 1].toSorted((a, b) => a - b);
     return cuts.slice(1).flatMap((to, i) => {
       const from = cuts[i] ?? 0;
-      if (to - from < 1e-9 || !contains(bound, pointOn(segment, (from + to) / 2))) return [];
-      return [piece(segment, from, to)];
+      if (to - from < 1e-9 || !contains(bound, pointAt(segment, (from + to) / 2))) return [];
+      return [stretch(segment, from, to)];
     });
   });
 }
 
 function contains(bound: Bound, p: Point): boolean {
   return Math.hypot(p.z - bound.z, p.r - bound.r) <= bound.radius;
-}
-
-function piece(segment: Segment, from: number, to: number): Segment {
-  const ends = { from: pointOn(segment, from), to: pointOn(segment, to) };
-  if (segment.kind === 'line') return { ...segment, ...ends };
-  return { ...segment, ...ends, sweep: segment.sweep * (to - from) };
 }
 
 /** Fractions of the way along a segment at which it meets the circle. */

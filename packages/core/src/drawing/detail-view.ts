@@ -3,6 +3,7 @@ import { closedLoop } from '../part/outline-queries.ts';
 import type { Segment } from '../part/outline-types.ts';
 import type { PartResult, Placed } from '../part/part-result.ts';
 import type { Groove } from '../part/schema.ts';
+import { isVertical } from '../part/segment.ts';
 import type { Mm } from '../units/quantities.ts';
 import { Board, textHeight } from './board.ts';
 import { boxAt } from './box.ts';
@@ -12,7 +13,7 @@ import type { GrooveGroup } from './groove-marks.ts';
 import { type Bound, hatchParts } from './hatch.ts';
 import { placeNote } from './leaders.ts';
 import { placeLengths } from './length-rows.ts';
-import { curves, hatchSpacing, isFace, seenEdges } from './main-view.ts';
+import { curves, hatchSpacing, seenEdges } from './main-view.ts';
 import type { TableRow } from './marks.ts';
 import { type NumberStyle, numberText } from './numbers.ts';
 import { scaleText } from './scales.ts';
@@ -117,7 +118,7 @@ function drawRoundEdges(
   bound: Bound,
   view: View,
 ): void {
-  const joined = inside.filter((s, i) => i === 0 || isJoined(inside[i - 1], s) || isFace(s));
+  const joined = inside.filter((s, i) => i === 0 || isJoined(inside[i - 1], s) || isVertical(s));
   for (const { z, r } of seenEdges(joined, curved)) {
     const low = bound.r - Math.sqrt(Math.max(0, bound.radius ** 2 - (z - bound.z) ** 2));
     const [a, b] = [place(view, { z, r }), place(view, { z, r: low })];

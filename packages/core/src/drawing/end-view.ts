@@ -172,12 +172,13 @@ function drawFlats(
   if (!across || !on) return [];
   const radius = (on.largest / 2) * scale;
   const away = (feature.count === 1 ? across.nominal - on.largest / 2 : across.nominal / 2) * scale;
-  const half = Math.acos(Math.min(1, away / radius));
+  const half = away > 0 && away < radius ? Math.acos(away / radius) : 0;
+  if (half === 0) drawCircle(board, centre, radius);
   const turn = (2 * Math.PI) / feature.count;
   const parts: PathPart[] = [];
   // The first flat faces the reader of the main view, who stands to the right of whoever looks at the left end.
   const front = end === 'left' ? 0 : Math.PI;
-  const flats = Array.from({ length: feature.count }, (_, i) => front + i * turn);
+  const flats = Array.from({ length: half === 0 ? 0 : feature.count }, (_, i) => front + i * turn);
   flats.forEach((middle, i) => {
     const [a, b] = [onCircle(centre, radius, middle - half), onCircle(centre, radius, middle + half)];
     const next = onCircle(centre, radius, middle + turn - half);
@@ -186,7 +187,9 @@ function drawFlats(
     parts.push({ to: 'arc', ...next, radius, largeArc: turn - 2 * half > Math.PI, clockwise: false });
   });
   board.path(parts, 'outline', feature.id);
-  const touch = [0.4, -0.4].map((f) => onCircle(centre, away / Math.cos(f * half), front + f * half));
+  const touch = [0.4, -0.4].map((f) =>
+    onCircle(centre, half === 0 ? radius : away / Math.cos(f * half), front + f * half),
+  );
   const lines = [`${sizes.text(across)} ${feature.count === 1 ? 'over the flat' : 'A/F'}`];
   return [{ of: across.id, title: `${nameOf(feature)}, across flats`, lines, touch }];
 }

@@ -25,6 +25,8 @@ const usual: Radian = Math.PI / 3;
 const angles: readonly Radian[] = [60, 75, 45, 90, 35].map((a) => (a * Math.PI) / 180);
 /** How much better a place in a later zone must be. */
 const laterZone = 10;
+/** Of many points that would do, trying the first few is enough. */
+const mostTouches = 8;
 
 /** Puts a note with its leader; false when there is no place for it in these zones. */
 export function placeNote(board: Board, note: Note, zones: readonly Zone[]): boolean {
@@ -61,7 +63,7 @@ interface Candidate {
 function candidates(note: Note, zone: Zone, extra: number): Candidate[] {
   const list: Candidate[] = [];
   for (const y of rowHeights(zone)) {
-    for (const touch of note.touch) {
+    for (const touch of note.touch.slice(0, mostTouches)) {
       const rise = (y - touch.y) * zone.outward;
       if (rise < arrowLength) continue;
       for (const angle of angles) {

@@ -114,7 +114,10 @@ function rowLines(board: Board, own: Box): Box[] {
   return board.lines
     .near(own)
     .filter((l) => Math.abs(l.a.y - l.b.y) < 0.1)
-    .map((l) => grown(boxOf(l), 0.4));
+    .map((l) => {
+      const { left, right, top, bottom } = boxOf(l);
+      return { left, right, top: top - 0.4, bottom: bottom + 0.4 };
+    });
 }
 
 function asLine(choice: Choice, y: Mm): Stretch {

@@ -3,6 +3,7 @@
 import { closedLoop } from '../part/outline-queries.ts';
 import type { Outline, Point, Segment } from '../part/outline-types.ts';
 import type { PartResult } from '../part/part-result.ts';
+import { isVertical } from '../part/segment.ts';
 import type { Mm } from '../units/quantities.ts';
 import type { Board } from './board.ts';
 import { hatchParts } from './hatch.ts';
@@ -29,7 +30,7 @@ export function drawMainView(board: Board, part: PartResult, view: View): void {
 }
 
 function drawChain(board: Board, chain: readonly Segment[], view: View, half: Half, facesToo = true): void {
-  for (const run of runsOf(facesToo ? chain : chain.filter((s) => !isFace(s)))) {
+  for (const run of runsOf(facesToo ? chain : chain.filter((s) => !isVertical(s)))) {
     board.path(runParts(run, view, half), run[0]?.assumed ? 'assumed' : 'outline', baseFeature(run[0]?.feature ?? ''));
   }
   board.edges.push(...chords(chain, view, half));
@@ -82,18 +83,13 @@ export function seenEdges(chain: readonly Segment[], curved: ReadonlySet<string>
   };
   chain.forEach((after, i) => {
     const of = baseFeature(after.feature);
-    if (isFace(after)) see(after.from.r > after.to.r ? after.from : after.to, after.assumed === true, of);
+    if (isVertical(after)) see(after.from.r > after.to.r ? after.from : after.to, after.assumed === true, of);
     const before = chain[i - 1];
     if (!before || turnBetween(before, after) < 0.09) return;
     if (curved.has(after.feature) && before.feature === after.feature) return;
     see(after.from, after.assumed === true && before.assumed === true, of);
   });
   return [...outermost.values()];
-}
-
-/** Square to the axis. */
-export function isFace(segment: Segment): boolean {
-  return segment.kind === 'line' && Math.abs(segment.to.z - segment.from.z) < 1e-9;
 }
 
 function turnBetween(before: Segment, after: Segment): number {

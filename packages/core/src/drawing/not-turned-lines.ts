@@ -79,7 +79,8 @@ function drawPocket(
   depth: Dimension | undefined,
   broadest: number,
 ): void {
-  if (!across || !depth) return;
+  if (!across || !depth || across.nominal >= part.outline.largestDiameter || depth.nominal >= part.outline.length)
+    return;
   const { length } = part.outline;
   const [mouth, floor] = feature.face === 'left' ? [0, depth.nominal] : [length, length - depth.nominal];
   const half = (across.nominal / 2) * broadest;
@@ -97,7 +98,7 @@ function drawPocket(
 
 /** Two of the six corners point up and down; the flats between show their edges at a quarter of the corner size. */
 function drawHexagon(pen: Pen, on: Placed<OutsideSection>, across: Dimension | undefined, of: string): void {
-  if (!across) return;
+  if (!across || across.nominal >= on.largest) return;
   const quarter = across.nominal / Math.sqrt(3) / 2;
   pen.line(on.from, -quarter, on.to, -quarter, 'outline', of);
   if (!pen.cutOpen) pen.line(on.from, quarter, on.to, quarter, 'outline', of);
@@ -113,9 +114,11 @@ function drawFlats(
   const across = size(feature, 'acrossFlats');
   const from = on.from + (size(feature, 'along')?.nominal ?? 0);
   const to = Math.min(on.to, from + (size(feature, 'length')?.nominal ?? on.to - from));
-  if (!across || to <= from) return;
   const radius = on.largest / 2;
+  if (!across || to <= from) return;
   const height = feature.count === 1 ? across.nominal - radius : across.nominal / 2;
+  // A flat that lies outside the round, or past the axis, is an entry still being typed.
+  if (height <= 0 || height >= radius) return;
   const half = Math.sqrt(Math.max(0, radius ** 2 - height ** 2));
   const top = pen.cutOpen ? 0 : half;
   if (feature.count === 4) narrow(pen, on, [from, to], height, ends, feature.id);
@@ -155,7 +158,7 @@ function drawCrossHole(
   along: Dimension | undefined,
   diameter: Dimension | undefined,
 ): void {
-  if (!diameter) return;
+  if (!diameter || diameter.nominal >= on.largest) return;
   const z = on.from + (along?.nominal ?? (on.to - on.from) / 2);
   const radius = diameter.nominal / 2;
   const centre = place(pen.view, { z, r: 0 });

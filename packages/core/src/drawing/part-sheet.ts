@@ -50,7 +50,7 @@ function choose(part: PartResult, settings: DrawingSettings): Choice {
   return { composition: best(part, settings, preferredScales), scaleRefused: false };
 }
 
-/** Of the three largest scales that fit, the one that leaves least for the table. */
+/** Of the two largest scales that fit, the one that leaves least for the table. */
 function best(part: PartResult, settings: DrawingSettings, scales: readonly number[]): Composition {
   let found: Composition | undefined;
   let last: Composition | undefined;
@@ -62,7 +62,7 @@ function best(part: PartResult, settings: DrawingSettings, scales: readonly numb
     if (!tried.fits) continue;
     fitting += 1;
     if (!found || tried.lost < found.lost) found = tried;
-    if (found.lost === 0 || fitting === 3) break;
+    if (found.lost === 0 || fitting === 2) break;
   }
   const least = scales.at(-1) ?? preferredScales.at(-1) ?? 1;
   return found ?? last ?? composeViews(part, settings, least, paperOf(settings.paper, 'landscape'));

@@ -2,12 +2,12 @@
 import type { Segment } from '../part/outline-types.ts';
 import type { Dimension, PartResult, Placed } from '../part/part-result.ts';
 import type { InsideSection, OutsideSection } from '../part/schema.ts';
+import { isVertical, pointAt } from '../part/segment.ts';
 import { degrees, type Mm } from '../units/quantities.ts';
-import { isFace } from './main-view.ts';
 import type { LengthMark, Mark, Touch } from './marks.ts';
 import { numberText, sizeText } from './numbers.ts';
 import { hasOwnLimits, type Sizes } from './sizes.ts';
-import { headingAt, pointOn } from './view.ts';
+import { headingAt } from './view.ts';
 
 export function outsideMarks(part: PartResult, sizes: Sizes): Mark[] {
   return part.outside.flatMap((placed) => [
@@ -109,7 +109,7 @@ function shapeNotes(part: PartResult, placed: Placed<OutsideSection>, sizes: Siz
 }
 
 function coneNote(id: string, title: string, own: readonly Segment[], sizes: Sizes): Mark[] {
-  const flank = own.find((s) => s.kind === 'line' && !isFace(s));
+  const flank = own.find((s) => s.kind === 'line' && !isVertical(s));
   if (!flank) return [];
   const half = Math.atan2(Math.abs(flank.to.r - flank.from.r), Math.abs(flank.to.z - flank.from.z));
   if (half === 0) return [];
@@ -198,7 +198,7 @@ export function lengthMark(
 
 /** Places along segments where an arrow may touch them, the middle first. */
 export function spots(segments: readonly Segment[]): Touch[] {
-  return [0.5, 0.3, 0.7].flatMap((f) => segments.map((s) => ({ ...pointOn(s, f), run: headingAt(s, f) })));
+  return [0.5, 0.3, 0.7].flatMap((f) => segments.map((s) => ({ ...pointAt(s, f), run: headingAt(s, f) })));
 }
 
 export function nameOf(feature: { readonly id: string; readonly name?: string | undefined }): string {

@@ -10,7 +10,7 @@ import { numberText, sizeText } from './numbers.ts';
 import { scaleText } from './scales.ts';
 import type { DrawingSettings } from './settings.ts';
 import { circle, lineThrough, rectangle } from './shapes.ts';
-import type { Weight } from './text-width.ts';
+import { textWidth, type Weight } from './text-width.ts';
 
 export const titleBlockSize = { width: 180, height: 37 } as const;
 
@@ -47,6 +47,7 @@ export function drawTitleBlock(
 ): void {
   const box = titleBlockBox(frame);
   for (const cell of cells(part, settings, facts)) drawCell(board, box, cell);
+  drawTitle(board, boxAt(box.left, box.top + 16, 102, 13), settings.title);
   drawGeneralFinish(board, box.left + 102, box.top, settings);
   drawProjection(board, { x: box.left + 168, y: box.top + 6.4 }, settings.projection);
   board.items.push(rectangle(box.left, box.top, titleBlockSize.width, titleBlockSize.height, 'frame'));
@@ -84,7 +85,7 @@ function cells(part: PartResult, settings: DrawingSettings, facts: SheetFacts): 
     row(56, 8, 46, 'Mass', mass),
     row(102, 8, 44, 'Scale', scale),
     row(146, 8, 34, 'Sizes in', settings.units === 'in' ? 'inches' : 'millimetres'),
-    { x: 0, y: 16, width: 102, height: 13, label: 'Title', value: settings.title, size: 5, weight: 'bold' },
+    { x: 0, y: 16, width: 102, height: 13, label: 'Title', value: '' },
     { x: 102, y: 16, width: 78, height: 6.5, label: 'Machine', value: settings.machine ?? '' },
     { x: 102, y: 22.5, width: 78, height: 6.5, label: 'Part number', value: settings.partNumber ?? '' },
     row(0, 29, 34, 'Drawn by', settings.drawnBy ?? ''),
@@ -106,6 +107,25 @@ function drawCell(board: Board, box: Box, cell: Cell): void {
     : { x: left + 1.5, y: top + cell.height - 1.5 - 0.3 * height };
   const fitted = beside ? fitText(cell.value, cell.width - 18, textHeight.dimension) : { text, height };
   board.text(at, fitted.text, { height: fitted.height, weight: cell.weight });
+}
+
+/** Large on one line, or smaller on two. */
+function drawTitle(board: Board, cell: Box, title: string): void {
+  const room = cell.right - cell.left - 3;
+  const x = cell.left + 1.5;
+  const whole = fitText(title, room, 5, 'bold');
+  if (whole.height >= 3.2) {
+    board.text({ x, y: cell.bottom - 3 }, whole.text, { height: whole.height, weight: 'bold' });
+    return;
+  }
+  const words = title.split(' ');
+  const first: string[] = [];
+  while (words.length > 1 && textWidth([...first, words[0] ?? ''].join(' '), 3, 'bold') <= room)
+    first.push(words.shift() ?? '');
+  [first.join(' '), words.join(' ')].forEach((line, i) => {
+    const { text, height } = fitText(line, room, 3, 'bold');
+    if (text !== '') board.text({ x, y: cell.bottom - 6.2 + 4.6 * i }, text, { height, weight: 'bold' });
+  });
 }
 
 function drawGeneralFinish(board: Board, left: Mm, top: Mm, settings: DrawingSettings): void {

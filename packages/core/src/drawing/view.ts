@@ -1,5 +1,6 @@
 /** From the part's half-plane onto the sheet. */
 import type { Outline, Point, Segment } from '../part/outline-types.ts';
+import { pointAt, tangentAt } from '../part/segment.ts';
 import type { Mm, Radian } from '../units/quantities.ts';
 import type { Stretch } from './box.ts';
 import type { At, PathPart } from './scene.ts';
@@ -68,29 +69,13 @@ export function chords(chain: readonly Segment[], view: View, half: Half = 'uppe
 
 function arcPoints(arc: Extract<Segment, { kind: 'arc' }>): Point[] {
   const pieces = Math.max(2, Math.ceil(Math.abs(arc.sweep) / 0.25));
-  return Array.from({ length: pieces - 1 }, (_, i) => pointOn(arc, (i + 1) / pieces));
-}
-
-/** The point a fraction of the way along a segment. */
-export function pointOn(segment: Segment, fraction: number): Point {
-  if (segment.kind === 'line') {
-    const { from, to } = segment;
-    return { z: from.z + fraction * (to.z - from.z), r: from.r + fraction * (to.r - from.r) };
-  }
-  const start = Math.atan2(segment.from.r - segment.centre.r, segment.from.z - segment.centre.z);
-  const angle = start + fraction * segment.sweep;
-  return {
-    z: segment.centre.z + segment.radius * Math.cos(angle),
-    r: segment.centre.r + segment.radius * Math.sin(angle),
-  };
+  return Array.from({ length: pieces - 1 }, (_, i) => pointAt(arc, (i + 1) / pieces));
 }
 
 /** Direction of a segment a fraction of the way along it. */
 export function headingAt(segment: Segment, fraction: number): Radian {
-  if (segment.kind === 'line') return Math.atan2(segment.to.r - segment.from.r, segment.to.z - segment.from.z);
-  const p = pointOn(segment, fraction);
-  const radial = Math.atan2(p.r - segment.centre.r, p.z - segment.centre.z);
-  return radial + (Math.sign(segment.sweep) * Math.PI) / 2;
+  const { z, r } = tangentAt(segment, fraction);
+  return Math.atan2(r, z);
 }
 
 /** Whether there is anything to see inside. */
@@ -121,6 +106,6 @@ function segmentRadius(segment: Segment, z: Mm): Mm | undefined {
   if (segment.kind === 'line') return from.r + ((z - from.z) / (to.z - from.z)) * (to.r - from.r);
   const { centre, radius } = segment;
   const rise = Math.sqrt(Math.max(0, radius ** 2 - (z - centre.z) ** 2));
-  const middle = pointOn(segment, 0.5);
+  const middle = pointAt(segment, 0.5);
   return middle.r >= centre.r ? centre.r + rise : centre.r - rise;
 }

@@ -1,0 +1,255 @@
+/** A workshop sketch of how the work is held: chuck at the left, free end to the right, whichever end of the part that is. */
+import type { Outline, Segment } from '../part/outline-types.ts';
+import type { LengthUnit } from '../units/length.ts';
+import type { Mm } from '../units/quantities.ts';
+import { between, mirrored } from './between.ts';
+import { Board, textHeight } from './board.ts';
+import { boxAt, grown } from './box.ts';
+import { fitText } from './fit-text.ts';
+import { placeNote } from './leaders.ts';
+import { placeLengths, type RowLength } from './length-rows.ts';
+import { sizeText } from './numbers.ts';
+import type { PathPart, Scene, Stroke } from './scene.ts';
+import { lineThrough, rectangle } from './shapes.ts';
+import { chords, place, radiusAt, runParts, runsOf, type View } from './view.ts';
+
+export interface SetupSketch {
+  readonly outline: Outline;
+  /** Stretch of the part, or of the bar beyond it, that the jaws hold; along the part from its left face. */
+  readonly gripFrom: Mm;
+  readonly gripTo: Mm;
+  /** The end of the part that stands out of the chuck. */
+  readonly endOut: 'left' | 'right';
+  readonly tailstock: boolean;
+  /** Diameter before this setup, between these places. */
+  readonly stockDiameter: Mm;
+  readonly stockFrom: Mm;
+  readonly stockTo: Mm;
+  readonly chuckLabel: string;
+  /** The stretch being cut. */
+  readonly cutFrom?: Mm | undefined;
+  readonly cutTo?: Mm | undefined;
+  readonly cutSide?: 'outside' | 'inside' | undefined;
+  readonly labels?: readonly SketchLabel[] | undefined;
+  readonly units?: LengthUnit | undefined;
+  readonly decimalSign?: 'point' | 'comma' | undefined;
+}
+
+export interface SketchLabel {
+  /** Along the part from its left face. */
+  readonly at: Mm;
+  readonly text: string;
+  readonly of?: string | undefined;
+}
+
+const size = { width: 180, height: 95 } as const;
+const chuck = { left: 6, body: 14, jawHeight: 15, axis: 46 } as const;
+/** Room right of the work for the tailstock centre. */
+const tailRoom: Mm = 34;
+const tallest: Mm = 40;
+const narrowest: Mm = 110;
+
+/** Everything along the axis of the sketch: the chuck at the left, so mirrored where the left end stands out. */
+interface Laid {
+  readonly outline: Outline;
+  readonly grip: readonly [Mm, Mm];
+  readonly stock: readonly [Mm, Mm];
+  readonly cut: readonly [Mm, Mm] | undefined;
+  /** The free end. */
+  readonly end: Mm;
+  readonly turn: (z: Mm) => Mm;
+}
+
+export function drawSetup(sketch: SetupSketch): Scene {
+  const laid = layOut(sketch);
+  const view = viewOf(sketch, laid);
+  const board = new Board();
+  const radius = (sketch.stockDiameter / 2) * view.scale;
+  drawStock(board, laid, view, radius);
+  drawWork(board, sketch, laid, view);
+  drawChuck(board, sketch, laid, view);
+  if (sketch.tailstock) drawCentre(board, view, laid);
+  drawAxis(board, view, laid, sketch.tailstock);
+  drawOverhang(board, sketch, laid, view, radius);
+  drawLabels(board, sketch, laid, view, radius);
+  const right = board.extent()?.right ?? size.width;
+  return {
+    width: Math.min(size.width, Math.max(narrowest, Math.ceil(right + 6))),
+    height: size.height,
+    title: `Setup: ${sketch.chuckLabel}`,
+    description: describe(sketch, laid),
+    items: board.items,
+  };
+}
+
+function layOut(sketch: SetupSketch): Laid {
+  const isMirrored = sketch.endOut === 'left';
+  const turn = (z: Mm) => (isMirrored ? -z : z);
+  const stretch = (from: Mm, to: Mm): readonly [Mm, Mm] => {
+    const [a, b] = [turn(from), turn(to)];
+    return [Math.min(a, b), Math.max(a, b)];
+  };
+  const { outline, cutFrom, cutTo } = sketch;
+  const stock = stretch(sketch.stockFrom, sketch.stockTo);
+  return {
+    outline: isMirrored ? mirrored(outline) : outline,
+    grip: stretch(sketch.gripFrom, sketch.gripTo),
+    stock,
+    cut: cutFrom === undefined || cutTo === undefined ? undefined : stretch(cutFrom, cutTo),
+    end: Math.max(stock[1], turn(0), turn(outline.length)),
+    turn,
+  };
+}
+
+/** As large as the sheet lets it be; a sketch has no scale of its own. */
+function viewOf(sketch: SetupSketch, laid: Laid): View {
+  const left = chuck.left + chuck.body;
+  const room = size.width - left - 8 - (sketch.tailstock ? tailRoom : 6);
+  const widest = Math.max(sketch.stockDiameter, laid.outline.largestDiameter, 1e-3);
+  const span = Math.max(laid.end - laid.grip[0], 1e-3);
+  const scale = Math.min(room / span, tallest / widest);
+  return { x: left - laid.grip[0] * scale, y: chuck.axis, scale };
+}
+
+function drawStock(board: Board, laid: Laid, view: View, radius: Mm): void {
+  const left = Math.max(place(view, { z: laid.stock[0], r: 0 }).x, chuck.left + 2);
+  const right = place(view, { z: laid.stock[1], r: 0 }).x;
+  if (right <= left) return;
+  board.items.push(rectangle(left, view.y - radius, right - left, 2 * radius, 'thin'));
+  for (const y of [view.y - radius, view.y + radius]) board.edges.push({ a: { x: left, y }, b: { x: right, y } });
+  board.edges.push({ a: { x: right, y: view.y - radius }, b: { x: right, y: view.y + radius } });
+}
+
+function drawWork(board: Board, sketch: SetupSketch, laid: Laid, view: View): void {
+  const { outside, insideLeft, insideRight } = laid.outline;
+  drawBoth(board, outside, view, 'outline');
+  drawBoth(board, [...insideLeft, ...insideRight], view, 'hidden');
+  if (!laid.cut) return;
+  const chain = sketch.cutSide === 'inside' ? [...insideLeft, ...insideRight] : outside;
+  drawBoth(board, between(chain, ...laid.cut), view, 'cut');
+}
+
+function drawBoth(board: Board, chain: readonly Segment[], view: View, stroke: Stroke): void {
+  for (const half of ['upper', 'lower'] as const) {
+    for (const run of runsOf(chain)) board.path(runParts(run, view, half), stroke, run[0]?.feature);
+    board.edges.push(...chords(chain, view, half));
+  }
+}
+
+/** Body and two jaws as plain blocks; jaws are lined, for they are what holds. */
+function drawChuck(board: Board, sketch: SetupSketch, laid: Laid, view: View): void {
+  const held = radiusHeld(sketch, laid) * view.scale;
+  const [from, face] = laid.grip.map((z) => place(view, { z, r: 0 }).x);
+  if (from === undefined || face === undefined) return;
+  const reach = held + chuck.jawHeight + 3;
+  board.items.push(rectangle(chuck.left, view.y - reach, chuck.body, 2 * reach, 'holding'));
+  board.taken.push(boxAt(chuck.left, view.y - reach, chuck.body, 2 * reach));
+  const width = Math.max(face - from, 1);
+  for (const top of [view.y - held - chuck.jawHeight, view.y + held]) {
+    board.path(lining(from, top, width, chuck.jawHeight), 'hatch');
+    board.items.push(rectangle(from, top, width, chuck.jawHeight, 'holding'));
+    board.taken.push(boxAt(from, top, width, chuck.jawHeight));
+  }
+  const { text, height } = fitText(sketch.chuckLabel, size.width - 12, textHeight.dimension, 'bold');
+  board.text({ x: chuck.left, y: 5.5 }, text, { height, weight: 'bold' });
+}
+
+/** What the jaws close on: the bar where there is bar, else the finished surface. */
+function radiusHeld(sketch: SetupSketch, laid: Laid): Mm {
+  const middle = (laid.grip[0] + laid.grip[1]) / 2;
+  if (middle >= laid.stock[0] && middle <= laid.stock[1]) return sketch.stockDiameter / 2;
+  return radiusAt(laid.outline.outside, middle) ?? sketch.stockDiameter / 2;
+}
+
+function lining(left: Mm, top: Mm, width: Mm, height: Mm): PathPart[] {
+  const parts: PathPart[] = [];
+  for (let k = 1.5; k < width + height; k += 2.2) {
+    const a = { x: left + Math.max(0, k - height), y: top + Math.min(k, height) };
+    const b = { x: left + Math.min(k, width), y: top + Math.max(0, k - width) };
+    parts.push({ to: 'start', ...a }, { to: 'line', ...b });
+  }
+  return parts;
+}
+
+/** A 60° centre in the free end. */
+function drawCentre(board: Board, view: View, laid: Laid): void {
+  const { x, y } = place(view, { z: laid.end, r: 0 });
+  const tip = x - 2;
+  const radius = 6;
+  const back = tip + radius / Math.tan(Math.PI / 6);
+  const points = [
+    { x: tip, y },
+    { x: back, y: y - radius },
+    { x: back + 14, y: y - radius },
+    { x: back + 14, y: y + radius },
+    { x: back, y: y + radius },
+    { x: tip, y },
+  ];
+  board.items.push(lineThrough(points, 'holding'));
+  board.items.push(
+    lineThrough(
+      [
+        { x: back, y: y - radius },
+        { x: back, y: y + radius },
+      ],
+      'holding',
+    ),
+  );
+  board.taken.push(boxAt(x, y - radius, back + 14 - x, 2 * radius));
+}
+
+function drawAxis(board: Board, view: View, laid: Laid, tailstock: boolean): void {
+  const end = place(view, { z: laid.end, r: 0 }).x + (tailstock ? 26 : 4);
+  const [a, b] = [
+    { x: chuck.left - 3, y: view.y },
+    { x: end, y: view.y },
+  ];
+  board.items.push(lineThrough([a, b], 'centre'));
+  board.edges.push({ a, b });
+}
+
+function drawOverhang(board: Board, sketch: SetupSketch, laid: Laid, view: View, radius: Mm): void {
+  const [, face] = laid.grip;
+  if (laid.end - face <= 1e-9) return;
+  const style = { units: sketch.units ?? 'mm', decimalSign: sketch.decimalSign ?? 'point' } as const;
+  const text = `${sizeText(Math.round((laid.end - face) * 1000) / 1000, style)} out`;
+  const low = view.y + Math.max(radius, (laid.outline.largestDiameter / 2) * view.scale);
+  const end = (z: Mm) => ({ x: place(view, { z, r: 0 }).x, y: low });
+  const jaw = radiusHeld(sketch, laid) * view.scale + chuck.jawHeight;
+  const row: RowLength = { of: 'overhang', text, a: end(face), b: end(laid.end), rank: 0 };
+  const first = Math.max(low, view.y + jaw) + 6;
+  placeLengths(board, [row], { first, outward: 1, left: 2, right: size.width - 2, rows: 3 });
+}
+
+function drawLabels(board: Board, sketch: SetupSketch, laid: Laid, view: View, radius: Mm): void {
+  const inside = grown(boxAt(0, 0, size.width, size.height), -2);
+  const above = { first: view.y - radius - 5, outward: -1, rows: 14, inside } as const;
+  const below = { first: view.y + radius + 5, outward: 1, rows: 14, inside } as const;
+  for (const label of sketch.labels ?? []) {
+    const z = laid.turn(label.at);
+    const touch = [place(view, { z, r: radiusOf(sketch, laid, z) })];
+    const note = { of: label.of ?? 'label', lines: [label.text], touch };
+    const low = { ...note, touch: touch.map((p) => ({ ...p, y: 2 * view.y - p.y })) };
+    if (!placeNote(board, note, [above])) placeNote(board, low, [below]);
+  }
+}
+
+/** Labels point at the surface being cut. */
+function radiusOf(sketch: SetupSketch, laid: Laid, z: Mm): Mm {
+  const { outside, insideLeft, insideRight } = laid.outline;
+  const inner = sketch.cutSide === 'inside' ? radiusAt([...insideLeft, ...insideRight], z) : undefined;
+  return inner ?? radiusAt(outside, z) ?? 0;
+}
+
+function describe(sketch: SetupSketch, laid: Laid): string {
+  const size = (value: Mm) =>
+    `${sizeText(Math.round(value * 1000) / 1000, { units: sketch.units ?? 'mm', decimalSign: 'point' })} ${sketch.units ?? 'mm'}`;
+  const out = Math.max(0, laid.end - laid.grip[1]);
+  const tail = sketch.tailstock ? ' and carried by the tailstock centre' : '';
+  const cut =
+    sketch.cutFrom === undefined || sketch.cutTo === undefined
+      ? ''
+      : ` Being cut: from ${size(Math.min(sketch.cutFrom, sketch.cutTo))} to ${size(Math.max(sketch.cutFrom, sketch.cutTo))} from the left face.`;
+  const labels = (sketch.labels ?? []).map((label) => ` ${label.text}.`).join('');
+  return `${sketch.chuckLabel}: the ${sketch.endOut} end stands ${size(out)} out of the jaws${tail}; held over ${size(laid.grip[1] - laid.grip[0])}, bar ${size(sketch.stockDiameter)}.${cut}${labels}`;
+}
