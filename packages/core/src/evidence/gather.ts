@@ -17,6 +17,8 @@ export function touchOf(kind: Dimension['kind'] | undefined): Touch {
       return 'inside';
     case 'depth':
       return 'depth';
+    case 'length':
+      return 'length';
     default:
       return 'outside';
   }

@@ -8,8 +8,8 @@ import type { Gauge } from './schema.ts';
 
 type Kind = Gauge['kind'];
 
-/** Whether the gauge touches the outside of the part, its inside, or a depth. */
-export type Touch = 'outside' | 'inside' | 'depth';
+/** Whether the gauge touches the outside of the part, its inside, a depth, or lies along it from shoulder to shoulder. */
+export type Touch = 'outside' | 'inside' | 'depth' | 'length';
 
 interface Habit {
   /** Usual smallest step. */
@@ -67,7 +67,7 @@ export function micrometerError(length: Mm): Mm {
  *
  * @param length  what is measured [mm]
  * @param resolution  smallest step read [mm]
- * @param touch  outside, inside or depth
+ * @param touch  outside, inside, depth or length
  * @returns limit of error, plus or minus [mm]
  * @throws DomainError beyond the 1000 mm the table covers
  * @source DIN862-863 table of DIN 862; the borders of the 0.02 mm cells are from memory
@@ -78,7 +78,7 @@ export function calliperError(length: Mm, resolution: Mm, touch: Touch): Mm {
   if (!(length >= 0 && length <= 1000)) throw new DomainError('length', length, '0 to 1000 mm');
   const fine = length <= 100 ? 20 : length <= 600 ? 30 : 40;
   const coarse = length <= 300 ? 50 : 50 + 10 * Math.ceil((length - 300) / 100);
-  return ((resolution <= 0.02 ? fine : coarse) + (touch === 'outside' ? 0 : 20)) / 1000;
+  return ((resolution <= 0.02 ? fine : coarse) + (touch === 'outside' || touch === 'length' ? 0 : 20)) / 1000;
 }
 
 /** Limits of the kinds that have one figure over their whole range. */
@@ -124,14 +124,14 @@ const touches: Record<Kind, readonly Touch[]> = {
   'outside micrometer': ['outside'],
   'inside micrometer': ['inside'],
   'three-point bore gauge': ['inside'],
-  calliper: ['outside', 'inside', 'depth'],
-  'depth gauge': ['depth'],
-  'height gauge': ['depth'],
-  'dial indicator': ['depth'],
+  calliper: ['outside', 'inside', 'depth', 'length'],
+  'depth gauge': ['depth', 'length'],
+  'height gauge': ['depth', 'length'],
+  'dial indicator': [],
   'telescopic gauge and micrometer': ['inside'],
   'pin gauges': ['inside'],
   'thread pitch gauge': [],
   'wires and micrometer': [],
   'radius gauges': [],
-  rule: ['outside', 'depth'],
+  rule: ['outside', 'depth', 'length'],
 };

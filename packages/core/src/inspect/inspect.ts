@@ -53,7 +53,7 @@ function inspectOne(
 ): InspectionRow {
   const touch = touchOf(dimension.kind);
   // Radii and small edges are compared with a radius gauge or by eye; they have no number to weigh.
-  const judged = dimension.kind !== 'radius' && dimension.max > dimension.min;
+  const judged = dimension.kind !== 'radius' && dimension.kind !== 'edge' && dimension.max > dimension.min;
   const best = judged ? bestGauge(gauges, touch, dimension.nominal) : undefined;
   const planned =
     best && weigh({ id: 'planned', of: dimension.id, value: dimension.nominal }, best, touch, expansion).uncertainty;

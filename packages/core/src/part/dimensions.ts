@@ -120,6 +120,7 @@ function title({ field, edge }: Size, feature: Feature): string {
 function kindOf(field: string, isInside: boolean): Kind {
   if (/diameter$/i.test(field)) return isInside ? 'inside diameter' : 'outside diameter';
   if (/radius$/i.test(field)) return 'radius';
+  if (/Edge$/.test(field)) return 'edge';
   if (field === 'width' || field === 'depth') return field;
   return field === 'acrossFlats' ? 'across flats' : 'length';
 }

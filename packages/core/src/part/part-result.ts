@@ -13,7 +13,15 @@ export interface Dimension {
   readonly feature: string;
   /** In words: `diameter of the guide`. */
   readonly title: string;
-  readonly kind: 'outside diameter' | 'inside diameter' | 'length' | 'depth' | 'width' | 'radius' | 'across flats';
+  readonly kind:
+    | 'outside diameter'
+    | 'inside diameter'
+    | 'length'
+    | 'depth'
+    | 'width'
+    | 'radius'
+    | 'across flats'
+    | 'edge';
   readonly nominal: Mm;
   readonly max: Mm;
   readonly min: Mm;
