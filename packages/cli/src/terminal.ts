@@ -35,7 +35,7 @@ export function processTerminal(): Terminal {
     input: stdin,
     ink: picocolors.createColors(coloured),
     width: Math.max(narrowest, Math.min(widest, stdout.columns ?? widest)),
-    watched: stderr.isTTY === true,
+    watched: stderr.isTTY === true && env.TERM !== 'dumb',
     debug: (env.SPAREWRIGHT_DEBUG ?? '') !== '',
   };
 }

@@ -54,15 +54,17 @@ function headLines(job: Job, chosen: ReadWorkshop, { width, ink }: Terminal): st
   const built = [machine?.country, machine?.decade === undefined ? undefined : `${machine.decade}s`].filter(Boolean);
   const about = machine === undefined ? '' : `${machine.name}${built.length > 0 ? ` (${built.join(', ')})` : ''}. `;
   const lathe = chosen.workshop === undefined ? '' : ` Lathe: ${chosen.workshop.lathe.name}.`;
-  const hazard = `Hazard class: ${job.hazard}`;
   return [
     ...paragraph(job.title, { width, ink: ink.bold }),
     ...paragraph(`${about}Lengths in ${job.units === 'in' ? 'inches' : 'millimetres'}.`, { width }),
     ...(job.invented ? paragraph('All figures are invented: do not make a part for use from them.', { width }) : []),
-    ...paragraph(job.hazard === 'ordinary' ? `${hazard}.` : `${hazard}: read the cautions below.`, {
-      width,
-      ink: job.hazard === 'ordinary' ? ink.reset : ink.yellow,
-    }),
+    ...paragraph(
+      job.hazard === 'ordinary' ? 'Hazard class ordinary.' : `Hazard class ${job.hazard}: read the cautions below.`,
+      {
+        width,
+        ink: job.hazard === 'ordinary' ? ink.reset : ink.yellow,
+      },
+    ),
     ...paragraph(`${chosen.told}${lathe}`, { width, ink: ink.dim }),
   ];
 }

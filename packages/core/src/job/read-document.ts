@@ -106,7 +106,9 @@ function unionExpectation(issue: Extract<Issue, { code: 'invalid_union' }>): str
   const values = issue.errors
     .flat()
     .flatMap((e) => (e.code === 'invalid_value' ? e.values.map((v) => JSON.stringify(v)) : []));
-  return values.length > 0 ? `one of ${values.join(', ')}` : 'another kind of value';
+  if (values.length > 0) return `one of ${values.join(', ')}`;
+  const kinds = issue.errors.flatMap(([first]) => (first?.code === 'invalid_type' ? [article(first.expected)] : []));
+  return kinds.length > 0 ? [...new Set(kinds)].join(' or ') : 'another kind of value';
 }
 
 function article(type: string): string {

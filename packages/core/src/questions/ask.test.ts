@@ -93,6 +93,12 @@ test('a name that does not exist is refused with the nearest', () => {
   expect(() => ask('constructor', {})).toThrow(InputError);
 });
 
+test('a missing field is refused with what the example of the question has there', () => {
+  expect(() => ask('limits', {})).toThrow(
+    'size: got nothing, expected text in quotes or a number, for example "50 f7"',
+  );
+});
+
 test('a wrong field is refused with its place', () => {
   expect(() => ask('limits', { size: '40 f7', sise: 1 })).toThrow(InputError);
 });

@@ -46,8 +46,28 @@ export function ask(name: string, input: unknown): Answered {
 
 /** As {@link ask}, for a question in hand. */
 export function answerTo(question: Question, input: unknown): Answered {
-  const answer = checked(question, question.answer(parseWith(question.input, input)));
+  const answer = checked(question, question.answer(parsed(question, input)));
   return { answer, sources: referencesOf(question, answer) };
+}
+
+/** A refused field shows what the question's own example has there. */
+function parsed(question: Question, input: unknown): unknown {
+  try {
+    return parseWith(question.input, input);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    const { input: example } = question.example;
+    throw new InputError(
+      error.issues.map((issue) => ({ ...issue, example: issue.example ?? exampleAt(example, issue.path) })),
+    );
+  }
+}
+
+/** The example's value of a field, if it is short enough to read. */
+function exampleAt(example: unknown, field: string): string | undefined {
+  if (typeof example !== 'object' || example === null || !Object.hasOwn(example, field)) return undefined;
+  const text = JSON.stringify(Reflect.get(example, field));
+  return text.length <= 60 ? text : undefined;
 }
 
 /** An answer that breaks its own promise is a fault of the program, and is not shown. */

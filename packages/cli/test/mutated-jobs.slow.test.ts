@@ -9,8 +9,7 @@ import { summaryLines } from '../src/show/summary.ts';
 import { exampleDocument, jobNames, mutated, mutation } from './mutations.ts';
 import { silentTerminal as terminal } from './terminal.ts';
 
-const runs = 150;
-const patience = 60_000;
+const runs = 400;
 const workshopDocument = exampleDocument('light-bench.workshop.json');
 const workshop = readWorkshop(workshopDocument);
 
@@ -60,43 +59,20 @@ test.each(jobNames)(
     // A property over refusals alone would prove little.
     expect(assessed).toBeGreaterThan(runs / 10);
   },
-  patience,
 );
 
-test(
-  'a workshop with fields missing, doubled or spoiled is refused by name or planned with in finite numbers',
-  () => {
-    const documents = jobNames.map((name) => exampleDocument(`${name}.job.json`));
-    let assessed = 0;
-    fc.assert(
-      fc.property(
-        fc.constantFrom(...documents),
-        fc.array(mutation, { minLength: 1, maxLength: 3 }),
-        (document, mutations) => {
-          if (checkWhole(document, mutated(workshopDocument, mutations))) assessed += 1;
-        },
-      ),
-      { numRuns: runs },
-    );
-    expect(assessed).toBeGreaterThan(runs / 10);
-  },
-  patience,
-);
-
-test('what is no document at all is refused', () => {
+test('a workshop with fields missing, doubled or spoiled is refused by name or planned with in finite numbers', () => {
+  const documents = jobNames.map((name) => exampleDocument(`${name}.job.json`));
+  let assessed = 0;
   fc.assert(
-    fc.property(fc.jsonValue(), (value) => {
-      expect(() => readJob(value)).toThrow(InputError);
-      expect(() => readWorkshop(value)).toThrow(InputError);
-    }),
+    fc.property(
+      fc.constantFrom(...documents),
+      fc.array(mutation, { minLength: 1, maxLength: 3 }),
+      (document, mutations) => {
+        if (checkWhole(document, mutated(workshopDocument, mutations))) assessed += 1;
+      },
+    ),
     { numRuns: runs },
   );
-});
-
-test('a document nested beyond all measure is refused, not choked on', () => {
-  const deep: unknown = JSON.parse('['.repeat(100_000) + ']'.repeat(100_000));
-  expect(() => readJob(deep)).toThrow(InputError);
-  expect(() => readJob({ sparewright: 'job', version: 1, units: deep })).toThrow(InputError);
-  expect(() => readJob({ sparewright: 'job', version: deep })).toThrow(InputError);
-  expect(() => readJob({ sparewright: deep })).toThrow(InputError);
+  expect(assessed).toBeGreaterThan(runs / 10);
 });
