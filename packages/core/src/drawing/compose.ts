@@ -7,14 +7,14 @@ import { drawDetail, markDetail } from './detail-view.ts';
 import { drawEndView, endsToShow, sideFor } from './end-view.ts';
 import { grooveGroups, grooveNote, groovePlaces, needsDetail } from './groove-marks.ts';
 import { placeNote } from './leaders.ts';
-import { type MarkRoom, placeMarks } from './main-marks.ts';
+import { type MarkRoom, placeMarks, setNote } from './main-marks.ts';
 import { drawMainView } from './main-view.ts';
 import { type Mark, markText, type TableRow } from './marks.ts';
 import { drawNotTurned } from './not-turned-lines.ts';
 import { sizeText } from './numbers.ts';
 import { findRoom } from './pack.ts';
 import { frameOf, type Paper } from './paper.ts';
-import { insideMarks, lengthMark, outsideMarks } from './section-marks.ts';
+import { insideMarks, lengthMark, nameOf, outsideMarks } from './section-marks.ts';
 import type { DrawingSettings } from './settings.ts';
 import type { Zone } from './shelf.ts';
 import { drawTable } from './size-table.ts';
@@ -22,7 +22,7 @@ import { Sizes } from './sizes.ts';
 import { edgeMarks, notTurnedMarks, threadMarks } from './small-marks.ts';
 import { drawThreads } from './thread-lines.ts';
 import { titleBlockBox } from './title-block.ts';
-import type { View } from './view.ts';
+import { radiusAt, type View } from './view.ts';
 
 export interface Composition {
   readonly board: Board;
@@ -32,6 +32,8 @@ export interface Composition {
   readonly fits: boolean;
   /** How many marks went into the table. */
   readonly lost: number;
+  /** Details for which this sheet has no room. */
+  readonly homeless: readonly Board[];
   /** Rows of the table for which this sheet has no room. */
   readonly overflow: readonly TableRow[];
 }
@@ -71,7 +73,7 @@ export function composeViews(part: PartResult, settings: DrawingSettings, scale:
   const details = named.map(({ group, letter }) => drawDetail(part, group, letter, scale, settings));
   table.push(...details.flatMap((d) => d.left));
   const lost = table.length;
-  table.push(...notDrawn(sizes), ...curveRows(part, settings));
+  table.push(...notDrawn(sizes), ...curveRows(board, part, settings, view, room, letters));
   return settle(
     board,
     details.map((d) => d.board),
@@ -167,13 +169,27 @@ function notDrawn(sizes: Sizes): TableRow[] {
   return sizes.left().map((d) => ({ letter: '', title: `not drawn: ${d.title}`, text: sizes.text(d), of: d.id }));
 }
 
-/** A free curve is told by its points. */
-function curveRows(part: PartResult, settings: DrawingSettings): TableRow[] {
-  return part.outside.flatMap(({ feature }) => {
+/** A free curve is told by its points, under one letter. */
+function curveRows(
+  board: Board,
+  part: PartResult,
+  settings: DrawingSettings,
+  view: View,
+  room: MarkRoom,
+  letters: Letters,
+): TableRow[] {
+  return part.outside.flatMap(({ feature, from, to }) => {
     if (feature.kind !== 'curve') return [];
+    const letter = letters.next();
+    const title = nameOf(feature);
+    const points = [0.5, 0.3, 0.7].map((f) => {
+      const z = from + f * (to - from);
+      return { z, r: radiusAt(part.outline.outside, z) ?? 0 };
+    });
+    setNote(board, view, { mark: 'leader', of: feature.id, title, lines: [letter], points }, room);
     return feature.points.map((point, i) => ({
-      letter: '',
-      title: `${feature.name ?? feature.id}, point ${i + 1}`,
+      letter: i === 0 ? letter : '',
+      title: `${title}, point ${i + 1}`,
       text: `${sizeText(point.along, settings)} along, Ø${sizeText(point.diameter, settings)}`,
       of: feature.id,
     }));
@@ -206,7 +222,7 @@ function settle(main: Board, details: readonly Board[], table: readonly TableRow
   let last: Composition | undefined;
   for (const share of [0.5, 0.35, 0.2, 0.1, 0]) {
     last = settleAt(main, details, table, layout, share);
-    if (last.fits && last.overflow.length === 0) return last;
+    if (last.fits && last.overflow.length === 0 && last.homeless.length === 0) return last;
   }
   return last ?? settleAt(main, details, table, layout, 0);
 }
@@ -226,7 +242,7 @@ function settleAt(
   const down = share * Math.max(0, spare);
   sheet.merge(main, { x: region.left + across - extent.left, y: region.top + down - extent.top });
   const moved = sheet.extent() ?? extent;
-  let fits = within(moved, grown(region, 0.01)) && moved.bottom <= title.top - 3;
+  const fits = within(moved, grown(region, 0.01)) && moved.bottom <= title.top - 3;
   const taken = [...sheet.boxes(), title];
   const put = (board: Board): boolean => {
     const size = board.extent();
@@ -237,10 +253,10 @@ function settleAt(
     taken.push(place);
     return true;
   };
-  for (const detail of details) fits = put(detail) && fits;
+  const homeless = details.filter((detail) => !put(detail));
   const onSheet = [1, 2, 3].some((blocks) => put(drawTable(table, blocks)));
   if (!onSheet) put(continuedNote());
-  return { board: sheet, paper, scale, fits, lost, overflow: onSheet ? [] : table };
+  return { board: sheet, paper, scale, fits, lost, homeless, overflow: onSheet ? [] : table };
 }
 
 function continuedNote(): Board {

@@ -31,12 +31,22 @@ const largestRadius: Mm = 20;
 export function detailBound(groove: Placed<Groove>): Bound {
   const width = groove.to - groove.from;
   const depth = (groove.largest - groove.smallest) / 2;
+  const z = (groove.from + groove.to) / 2;
+  if (isDeep(groove)) {
+    const floor = groove.side === 'outside' ? groove.smallest / 2 : groove.largest / 2;
+    return { z, r: floor + (groove.side === 'outside' ? 0.7 : -0.7) * width, radius: 1.4 * width };
+  }
   const r = (groove.largest + groove.smallest) / 4;
   return {
-    z: (groove.from + groove.to) / 2,
+    z,
     r,
     radius: Math.max(0.85 * width, 0.95 * depth, Math.hypot(width, depth) * 0.62),
   };
+}
+
+/** So much deeper than wide that only its floor is shown. */
+function isDeep(groove: Placed<Groove>): boolean {
+  return (groove.largest - groove.smallest) / 2 > 2.2 * (groove.to - groove.from);
 }
 
 /** The circle and its letter on the main view. */
@@ -180,7 +190,11 @@ function dimensionDetail(
         at(groove.from + corner * 0.29, floor + away * corner * 0.29),
       ],
     },
-    { text: group.edgeRadius, field: 'edgeRadius', touch: [at(groove.to, brink), at(groove.from, brink)] },
+    {
+      text: group.edgeRadius,
+      field: 'edgeRadius',
+      touch: isDeep(groove) ? [] : [at(groove.to, brink), at(groove.from, brink)],
+    },
     {
       text: group.finish === undefined ? undefined : `Ra ${numberText(group.finish, 3, style)}`,
       field: 'finish',

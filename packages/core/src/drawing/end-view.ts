@@ -150,7 +150,9 @@ function drawFeature(
     if (!across) return [];
     const corner = (across.nominal / Math.sqrt(3)) * scale;
     const corners = Array.from({ length: 6 }, (_, i) => onCircle(centre, corner, Math.PI / 2 + (i * Math.PI) / 3));
-    drawPolygon(board, corners, feature.id);
+    const room = feature.kind === 'hexagon' ? acrossOf(part, feature.on) : part.outline.largestDiameter;
+    // One that would be larger than the part is an entry still being typed.
+    if (across.nominal < room) drawPolygon(board, corners, feature.id);
     const made = feature.kind === 'hexagon socket' && feature.made ? [feature.made] : [];
     const touch = [flatMiddle(corners, 0), flatMiddle(corners, 5)];
     return [{ of: across.id, title: `${title}, across flats`, lines: [`${sizes.text(across)} A/F`, ...made], touch }];
@@ -192,6 +194,10 @@ function drawFlats(
   );
   const lines = [`${sizes.text(across)} ${feature.count === 1 ? 'over the flat' : 'A/F'}`];
   return [{ of: across.id, title: `${nameOf(feature)}, across flats`, lines, touch }];
+}
+
+function acrossOf(part: PartResult, section: string): Mm {
+  return part.outside.find((p) => p.feature.id === section)?.largest ?? 0;
 }
 
 /** Outside diameter of the face a slot is cut across. */

@@ -69,7 +69,9 @@ function candidates(note: Note, zone: Zone, extra: number): Candidate[] {
       for (const angle of angles) {
         for (const side of [1, -1] as const) {
           const elbow = { x: touch.x + (side * rise) / Math.tan(angle), y };
-          const price = rise / Math.sin(angle) + 4 * Math.abs(angle - usual) + alongEdge(touch, elbow) + extra;
+          const upright = angle > 1.5 ? 5 : 0;
+          const slant = 4 * Math.abs(angle - usual) + upright;
+          const price = rise / Math.sin(angle) + slant + alongEdge(touch, elbow) + extra;
           list.push({ note, zone, touch, shelf: { lines: note.lines, elbow, side }, price });
         }
       }

@@ -21,6 +21,7 @@ test('a class is followed by its deviations in brackets, upper first', () => {
 test('a zero deviation has no sign, and even ones are joined', () => {
   expect(dimension('8 h9', mm, 'Ø')).toBe('Ø8 h9 (0/−0.036)');
   expect(dimension('12 ±0.1')).toBe('12 ±0.1');
+  expect(dimension('30 js12')).toBe('30 js12 (±0.105)');
   expect(dimension('12 +0.1/0')).toBe('12 +0.1/0');
 });
 
@@ -41,7 +42,8 @@ test('deviations read back as those of the published worked examples [limits-fit
     const nominal = Number(row.nominal_mm);
     for (const side of ['hole', 'shaft'] as const) {
       const written = dimension(`${nominal} ${row[`${side}_class`]}`);
-      const pair = /\(([^/]+)\/([^)]+)\)/.exec(written.replaceAll('−', '-'));
+      const plain = written.replaceAll('−', '-').replace(/±([\d.]+)/, '+$1/-$1');
+      const pair = /\(([^/]+)\/([^)]+)\)/.exec(plain);
       expect(nominal + Number(pair?.[1])).toBeCloseTo(Number(row[`${side}_max_mm`]), 4);
       expect(nominal + Number(pair?.[2])).toBeCloseTo(Number(row[`${side}_min_mm`]), 4);
       compared += 2;

@@ -43,11 +43,12 @@ export function limitedText(size: Limited, style: NumberStyle, sign = ''): strin
 
 /** What stands after the nominal size; nothing under the general tolerance. */
 export function limitsText(size: Limited, style: NumberStyle): string {
-  const pair = `${deviationText(size.upper, style)}/${deviationText(size.lower, style)}`;
-  if (isToleranceClass(size.basis)) return `${size.basis} (${pair})`;
-  if (size.basis !== 'stated') return '';
   const even = Math.abs(size.upper + size.lower) < 1e-9;
-  return even ? `±${sizeText(size.upper, style)}` : pair;
+  const deviations = even
+    ? `±${sizeText(size.upper, style)}`
+    : `${deviationText(size.upper, style)}/${deviationText(size.lower, style)}`;
+  if (isToleranceClass(size.basis)) return `${size.basis} (${deviations})`;
+  return size.basis === 'stated' ? deviations : '';
 }
 
 /** `f7`, `H8`, `js6`: the letter and grade of ISO 286. */

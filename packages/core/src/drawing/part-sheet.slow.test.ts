@@ -32,6 +32,23 @@ test('on many crowded parts no text overlaps another, none stands on a line, and
   );
 });
 
+test('what the first sheet cannot hold goes on further ones, each with its frame and number', () => {
+  const many = Array.from({ length: 40 }, (_, i) => ({
+    kind: 'curve' as const,
+    id: `curve-${i}`,
+    points: Array.from({ length: 6 }, (_p, k) => ({ along: 2 * k, diameter: 20 + ((i + k) % 3) })),
+  }));
+  const part = definePart(partSchema('mm').parse({ name: 'Many curves', outside: many }));
+  const sheets = drawPartSheets(part, { ...plainSettings, title: part.name });
+  expect(sheets.length).toBeGreaterThan(1);
+  const written = sheets.flatMap(texts).map((t) => t.text);
+  for (let i = 0; i < 40; i++) expect(written).toContain(`curve-${i}, point 6`.replace('-', ' '));
+  sheets.forEach((scene, i) => {
+    expect(faults(scene, frameOf(scene))).toEqual([]);
+    expect(texts(scene).map((t) => t.text)).toContain(`${i + 1}/${sheets.length}`);
+  });
+});
+
 test('the same of parts as the part stage tries them', () => {
   fc.assert(
     fc.property(arbitraryPartIn(), settings, ({ unit, document }, wish) => {

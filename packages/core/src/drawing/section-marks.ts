@@ -99,7 +99,7 @@ function shapeNotes(part: PartResult, placed: Placed<OutsideSection>, sizes: Siz
   }
   if (feature.kind === 'crown') {
     const dome = own.find((s) => s.kind === 'arc');
-    if (dome?.kind !== 'arc') return [];
+    if (dome?.kind !== 'arc' || dome.assumed) return [];
     // Foot and height define the dome; the radius is there to help, hence the brackets.
     const lines = [`(SR${sizeText(round(dome.radius), sizes.style)})`];
     return [{ mark: 'leader', of: feature.id, title: `${title}, radius of the dome`, lines, points: spots([dome]) }];
@@ -110,7 +110,7 @@ function shapeNotes(part: PartResult, placed: Placed<OutsideSection>, sizes: Siz
 
 function coneNote(id: string, title: string, own: readonly Segment[], sizes: Sizes): Mark[] {
   const flank = own.find((s) => s.kind === 'line' && !isVertical(s));
-  if (!flank) return [];
+  if (!flank || flank.assumed) return [];
   const half = Math.atan2(Math.abs(flank.to.r - flank.from.r), Math.abs(flank.to.z - flank.from.z));
   if (half === 0) return [];
   const lines = [`(${numberText(2 * degrees(half), 2, sizes.style)}°)`];

@@ -49,7 +49,7 @@ export function troubleOf(board: Board, leader: Stretch, shelf: Shelf): number {
     30 * board.coverings(line) +
     15 * board.edgeCrossings(line) +
     12 * board.crossings(line) +
-    6 * board.waitingUnder(lineBoxes(shelf))
+    9 * board.waitingUnder(lineBoxes(shelf))
   );
 }
 

@@ -1,6 +1,6 @@
 /** The part's dimensions by id, with a note of which have been shown: none is shown twice and none is lost. */
 import type { Dimension, PartResult } from '../part/part-result.ts';
-import { limitedText, type NumberStyle } from './numbers.ts';
+import { isToleranceClass, limitedText, type NumberStyle } from './numbers.ts';
 
 export class Sizes {
   readonly #byId: ReadonlyMap<string, Dimension>;
@@ -34,7 +34,7 @@ export class Sizes {
   }
 }
 
-/** Limits of its own, not those of the general tolerance. */
+/** Limits of its own, not those of the general tolerance or of the thread it is cut with. */
 export function hasOwnLimits(dimension: Dimension): boolean {
-  return dimension.basis !== 'no tolerance stated' && !dimension.basis.startsWith('ISO 2768');
+  return dimension.basis === 'stated' || isToleranceClass(dimension.basis);
 }

@@ -23,7 +23,7 @@ export const capitalsPerEm = capHeight / 1000;
  * @returns the width, kerning left out [mm]
  * @source geometry
  * @valid the characters of the table; others are given one em each
- * @example textWidth('Ø12 f7', 2.5) → 11.414
+ * @example textWidth('Ø12 f7', 2.5) → 9.918
  */
 export function textWidth(text: string, height: Mm, weight: Weight = 'normal'): Mm {
   let sum = 0;
