@@ -86,10 +86,10 @@ const gland = defineQuestion({
       .array(
         z.strictObject({
           what: z.string().describe('what is held'),
-          value: z.number().describe('its value, in the unit given'),
+          value: z.number().describe('its value [in the unit given]'),
           unit: z.string().describe('unit'),
-          least: z.number().optional().describe('least, in the unit given'),
-          most: z.number().optional().describe('most, in the unit given'),
+          least: z.number().optional().describe('least [in the unit given]'),
+          most: z.number().optional().describe('most [in the unit given]'),
           holds: z.boolean().describe('whether it is kept'),
           source: z.string().describe('key of the source'),
           standing: trustFields.standing,

@@ -86,8 +86,8 @@ const point = z.strictObject({
 
 const segment = z.strictObject({
   kind: z.enum(['line', 'arc']).describe('straight, or an arc of a circle'),
-  from: point,
-  to: point,
+  from: point.describe('where it begins'),
+  to: point.describe('where it ends'),
   centre: point.optional().describe('centre of the arc; its r may lie below the axis'),
   radius: z.number().optional().describe('radius of the arc [mm]'),
   sweep: z.number().optional().describe('signed turn about the centre, positive from the axis direction outward [rad]'),

@@ -10,12 +10,16 @@ import { sizeField } from './size-field.ts';
 /** What a surface is for; steers fits, finish and the order of work. */
 export const roles = ['sliding', 'sealing', 'locating', 'running', 'pressed', 'bonded', 'clearance', 'free'] as const;
 
+const own = idField.describe('name by which the rest of the document refers to it');
+const role = z.enum(roles).describe('what the surface is for; steers fits, finish and the order of work').optional();
+const startEdge = 'edge or corner at its beginning';
+const endEdge = 'edge or corner at its end';
 const finish = numberField('roughness Ra', 'µm', 0.025, 50);
 
 function edge(unit: LengthUnit) {
   return z.discriminatedUnion('kind', [
     z.strictObject({
-      kind: z.literal('chamfer'),
+      kind: z.literal('chamfer').describe('a slope across the corner'),
       size: lengthField(unit, 'length of the chamfer along the part'),
       angle: numberField('angle between chamfer and axis', '°', 5, 85).optional(),
     }),
@@ -35,29 +39,33 @@ function edge(unit: LengthUnit) {
 
 function outsideSection(unit: LengthUnit) {
   const common = {
-    id: idField,
+    id: own,
     name: textField('what the turner calls it', 80).optional(),
-    role: z.enum(roles).optional(),
+    role,
     finish: finish.optional(),
     length: sizeField(unit, 'length along the part').optional(),
-    startEdge: edge(unit).optional(),
-    endEdge: edge(unit).optional(),
+    startEdge: edge(unit).describe(startEdge).optional(),
+    endEdge: edge(unit).describe(endEdge).optional(),
   };
   return z.discriminatedUnion('kind', [
-    z.strictObject({ kind: z.literal('cylinder'), ...common, diameter: sizeField(unit, 'diameter').optional() }),
     z.strictObject({
-      kind: z.literal('cone'),
+      kind: z.literal('cylinder').describe('of one diameter'),
+      ...common,
+      diameter: sizeField(unit, 'diameter').optional(),
+    }),
+    z.strictObject({
+      kind: z.literal('cone').describe('diameter changing evenly along it'),
       ...common,
       startDiameter: sizeField(unit, 'diameter at the left end').optional(),
       endDiameter: sizeField(unit, 'diameter at the right end').optional(),
     }),
     z.strictObject({
-      kind: z.literal('arc'),
+      kind: z.literal('arc').describe('an arc between two diameters'),
       ...common,
       startDiameter: sizeField(unit, 'diameter at the left end').optional(),
       endDiameter: sizeField(unit, 'diameter at the right end').optional(),
       radius: sizeField(unit, 'radius of the arc').optional(),
-      bulge: z.enum(['outward', 'inward']),
+      bulge: z.enum(['outward', 'inward']).describe('side to which the arc bulges'),
     }),
     z.strictObject({
       kind: z
@@ -77,21 +85,25 @@ function outsideSection(unit: LengthUnit) {
           }),
         )
         .min(2)
-        .max(200),
+        .max(200)
+        .describe('points of the curve, from the left'),
     }),
   ]);
 }
 
 function insideSection(unit: LengthUnit) {
   const common = {
-    id: idField,
+    id: own,
     name: textField('what the turner calls it', 80).optional(),
-    role: z.enum(roles).optional(),
+    role,
     finish: finish.optional(),
     /** From the face it is entered from to its far end; `through` comes out on the other side. */
-    depth: z.union([z.literal('through'), sizeField(unit, 'depth from the face to the far end')]).optional(),
-    startEdge: edge(unit).optional(),
-    endEdge: edge(unit).optional(),
+    depth: z
+      .union([z.literal('through'), sizeField(unit, 'depth from the face to the far end')])
+      .describe('depth from the face to the far end, or through [mm or in, as typed]')
+      .optional(),
+    startEdge: edge(unit).describe(startEdge).optional(),
+    endEdge: edge(unit).describe(endEdge).optional(),
   };
   return z.discriminatedUnion('kind', [
     z.strictObject({
@@ -108,7 +120,7 @@ function insideSection(unit: LengthUnit) {
       diameter: sizeField(unit, 'diameter').optional(),
     }),
     z.strictObject({
-      kind: z.literal('cone'),
+      kind: z.literal('cone').describe('diameter changing evenly along it'),
       ...common,
       startDiameter: sizeField(unit, 'diameter at the end nearer the face').optional(),
       endDiameter: sizeField(unit, 'diameter at the far end').optional(),
@@ -124,7 +136,7 @@ function insideSection(unit: LengthUnit) {
 
 function groove(unit: LengthUnit) {
   return z.strictObject({
-    id: idField,
+    id: own,
     name: textField('what the turner calls it', 80).optional(),
     on: idField.describe('id of the outside or inside section it is cut into'),
     along: sizeField(
@@ -137,13 +149,15 @@ function groove(unit: LengthUnit) {
     floorRadius: lengthField(unit, 'radius in the corners of the floor').optional(),
     edgeRadius: lengthField(unit, 'radius broken on the two edges').optional(),
     finish: finish.optional(),
-    purpose: z.enum(['o-ring', 'square seal', 'retaining ring', 'thread relief', 'oil', 'other']),
+    purpose: z
+      .enum(['o-ring', 'square seal', 'retaining ring', 'thread relief', 'oil', 'other'])
+      .describe('what it is for'),
   });
 }
 
 function thread(unit: LengthUnit) {
   return z.strictObject({
-    id: idField,
+    id: own,
     on: idField.describe('id of the section that carries it'),
     designation: z.string().max(60).describe('as people write it: M10x1.25-6g, 3/8 BSF, G1/4 A').optional(),
     length: sizeField(unit, 'length of full thread from the free end of the section').optional(),
@@ -152,52 +166,53 @@ function thread(unit: LengthUnit) {
 }
 
 function notTurned(unit: LengthUnit) {
-  const common = { id: idField, name: textField('what the turner calls it', 80).optional() };
-  const face = z.enum(['left', 'right']);
+  const common = { id: own, name: textField('what the turner calls it', 80).optional() };
+  const face = z.enum(['left', 'right']).describe('face it goes into');
+  const on = idField.describe('id of the section it is on');
   return z.discriminatedUnion('kind', [
     z.strictObject({
-      kind: z.literal('hexagon socket'),
+      kind: z.literal('hexagon socket').describe('a hexagon sunk into a face'),
       ...common,
       face,
       acrossFlats: sizeField(unit, 'across flats').optional(),
       depth: sizeField(unit, 'depth').optional(),
-      made: z.enum(['broached', 'bonded insert', 'pinned insert']).optional(),
+      made: z.enum(['broached', 'bonded insert', 'pinned insert']).describe('how it is made').optional(),
     }),
     z.strictObject({
-      kind: z.literal('hexagon'),
+      kind: z.literal('hexagon').describe('a hexagon outside'),
       ...common,
-      on: idField,
+      on,
       acrossFlats: sizeField(unit, 'across flats').optional(),
     }),
     z.strictObject({
-      kind: z.literal('flats'),
+      kind: z.literal('flats').describe('flats on a section'),
       ...common,
-      on: idField,
-      count: z.union([z.literal(1), z.literal(2), z.literal(4)]),
+      on,
+      count: z.union([z.literal(1), z.literal(2), z.literal(4)]).describe('number of flats [-]'),
       acrossFlats: sizeField(unit, 'across flats, or flat to opposite side').optional(),
       along: sizeField(unit, "from the section's left end", { zero: true }).optional(),
       length: sizeField(unit, 'length').optional(),
     }),
     z.strictObject({
-      kind: z.literal('cross hole'),
+      kind: z.literal('cross hole').describe('a hole across the axis'),
       ...common,
-      on: idField,
+      on,
       diameter: sizeField(unit, 'diameter').optional(),
       along: sizeField(unit, "from the section's left end to the centre of the hole").optional(),
       through: z.boolean().describe('through both walls'),
     }),
     z.strictObject({
-      kind: z.literal('slot'),
+      kind: z.literal('slot').describe('a slot across a face, for a screwdriver'),
       ...common,
       face,
       width: sizeField(unit, 'width').optional(),
       depth: sizeField(unit, 'depth').optional(),
     }),
     z.strictObject({
-      kind: z.literal('knurl'),
+      kind: z.literal('knurl').describe('a knurled section'),
       ...common,
-      on: idField,
-      pattern: z.enum(['straight', 'diamond']),
+      on,
+      pattern: z.enum(['straight', 'diamond']).describe('pattern of the knurl'),
       pitch: lengthField(unit, 'pitch of the knurl').optional(),
     }),
   ]);
@@ -212,16 +227,17 @@ function buildSchema(unit: LengthUnit) {
     finish: finish.optional(),
     edgeBreak: lengthField(unit, 'sharp edges are broken by this much').optional(),
     minimumWall: lengthField(unit, 'no wall may be thinner than this').optional(),
-    outside: z.array(outsideSection(unit)).max(80),
+    outside: z.array(outsideSection(unit)).max(80).describe('sections from the left face to the right'),
     inside: z
       .strictObject({
-        left: z.array(insideSection(unit)).max(20).optional(),
-        right: z.array(insideSection(unit)).max(20).optional(),
+        left: z.array(insideSection(unit)).max(20).describe('bores from the left face inward').optional(),
+        right: z.array(insideSection(unit)).max(20).describe('bores from the right face inward').optional(),
       })
+      .describe('bores, from the face they are entered from')
       .optional(),
-    grooves: z.array(groove(unit)).max(40).optional(),
-    threads: z.array(thread(unit)).max(20).optional(),
-    notTurned: z.array(notTurned(unit)).max(20).optional(),
+    grooves: z.array(groove(unit)).max(40).describe('grooves in sections').optional(),
+    threads: z.array(thread(unit)).max(20).describe('threads on sections').optional(),
+    notTurned: z.array(notTurned(unit)).max(20).describe('what is made off the lathe').optional(),
   });
 }
 

@@ -6,6 +6,7 @@ import { dutyQuestions } from '../duty/questions.ts';
 import { jobSchema } from '../job/schema.ts';
 import { workshopSchema } from '../lathe/schema.ts';
 import { materialQuestions } from '../materials/questions.ts';
+import { partQuestions } from '../part/questions.ts';
 import type { Question } from '../question.ts';
 import { routeQuestions } from '../route/questions.ts';
 import { driveQuestions } from '../standards/drives/questions.ts';
@@ -32,6 +33,7 @@ export const questions: readonly Question[] = [
   ...cuttingQuestions,
   ...structureQuestions,
   ...dutyQuestions,
+  ...partQuestions,
   ...routeQuestions,
   ...jobQuestions,
 ];

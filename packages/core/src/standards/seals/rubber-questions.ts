@@ -149,8 +149,8 @@ export const squareRing = defineQuestion({
         z.strictObject({
           about: z.string().describe('topic'),
           says: z.string().describe('what is published'),
-          min: z.number().optional().describe('least, in the unit given'),
-          max: z.number().optional().describe('most, in the unit given'),
+          min: z.number().optional().describe('least [in the unit given]'),
+          max: z.number().optional().describe('most [in the unit given]'),
           unit: z.string().optional().describe('unit of the figures'),
           source: z.string().describe('key of the source'),
           standing: standingField,
