@@ -70,6 +70,7 @@ export type SheetBlock =
   | { readonly kind: 'heading'; readonly text: string; readonly small: boolean }
   | { readonly kind: 'words'; readonly text: string; readonly secondary: boolean }
   | { readonly kind: 'list'; readonly items: readonly string[]; readonly numbered: boolean }
+  | { readonly kind: 'sources'; readonly items: readonly string[] }
   | { readonly kind: 'facts'; readonly rows: readonly FactView[] }
   | { readonly kind: 'caution'; readonly title: string; readonly lines: readonly string[] }
   | {

@@ -1,12 +1,8 @@
 /** The server in this process and a browser before it, for tests that look at the screens as a person would. */
 import { existsSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { startServer } from '../src/start.ts';
-
-const folder = (path: string): string => fileURLToPath(new URL(`../../../${path}`, import.meta.url));
-
-export const places = { examples: folder('examples'), web: folder('packages/web/dist') };
+import { places } from './places.ts';
 
 /** Nothing in a test may reach out of this computer. */
 const args = [
@@ -28,7 +24,7 @@ export interface Screens {
 
 export async function openScreens(): Promise<Screens> {
   if (!existsSync(`${places.web}/index.html`)) throw new Error('the screens are not built: run npm run build first');
-  const server = await startServer({ ...places, port: 0 });
+  const server = await startServer({ examples: places.examples, web: places.web, port: 0 });
   const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args });
   return {
     address: server.address,

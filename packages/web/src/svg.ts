@@ -13,7 +13,15 @@ export function readSvg(text: string, sizes: readonly SizeRow[]): SVGElement {
   root.setAttribute('aria-label', [title?.textContent, root.querySelector('desc')?.textContent].join('. '));
   title?.remove();
   nameButtons(root, sizes);
+  trim(root);
   return root;
+}
+
+/** On a screen the margin outside the frame is room lost to the drawing. Sheets keep 10 mm of it, 20 mm where they are bound. */
+function trim(root: SVGElement): void {
+  const [left, top, width, height] = (root.getAttribute('viewBox') ?? '').split(' ').map(Number);
+  if (left === undefined || top === undefined || width === undefined || height === undefined) return;
+  root.setAttribute('viewBox', `${left + 14} ${top + 4} ${width - 18} ${height - 8}`);
 }
 
 /** Every mark is reached once: by Tab the first, by arrow keys the others. */

@@ -13,10 +13,14 @@ const stages: readonly StageName[] = ['evidence', 'part', 'duty', 'route', 'benc
 export function usePlace(): [Place, (place: Place) => void] {
   const [place, setPlace] = useState(() => readPlace(location.hash));
   useEffect(() => {
-    const follow = (): void => setPlace(readPlace(location.hash));
+    const follow = (): void => {
+      // Links within the page name a part of it; the address goes on naming job and stage.
+      if (location.hash.includes('/')) setPlace(readPlace(location.hash));
+      else history.replaceState(null, '', placeHash(place));
+    };
     addEventListener('hashchange', follow);
     return () => removeEventListener('hashchange', follow);
-  }, []);
+  }, [place]);
   const go = (next: Place): void => {
     history.replaceState(null, '', placeHash(next));
     setPlace(next);

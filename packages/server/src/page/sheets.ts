@@ -10,23 +10,27 @@ import { stopPointSheet } from '@sparewright/output/packet/sheets/stop-points';
 import { presentNumber } from '@sparewright/output/present/number';
 import type { JobPage, SheetBlock, TableView } from '../answer.ts';
 
+/** Pictures of the sheets are left to the packet. */
+const noSketch = { file: '', describes: '' };
+
 type Sheet = ReturnType<typeof dutySheet>;
 type OperationBlock = Extract<Block, { kind: 'operation' }>;
 
 export function sheetsOf(context: PacketContext): JobPage['sheets'] {
-  const setups = (context.assessment.route?.setups ?? []).map((setup) => setupSheet(setup, undefined, context));
+  const setups = (context.assessment.route?.setups ?? []).map((setup) => setupSheet(setup, noSketch, context));
   return {
     evidence: blocksOf(sizesSheet(context)),
     part: partBlocks(context),
     duty: blocksOf(dutySheet(context)),
     route: [...blocksOf(stockSheet(context)), ...setups.flatMap((s) => [title(headingOf(s)), ...blocksOf(s)])],
-    bench: [...setups.flatMap(dialTables), title('Coming to size'), ...blocksOf(stopPointSheet(context))],
+    bench: [...dialBlocks(setups), title('Coming to size'), ...blocksOf(stopPointSheet(context))],
     inspection: blocksOf(inspectionSheet(context)).filter((b) => b.kind !== 'caution'),
     record: recordBlocks(context),
   };
 }
 
 const title = (text: string): SheetBlock => ({ kind: 'heading', text, small: false });
+const small = (text: string): SheetBlock => ({ kind: 'heading', text, small: true });
 const headingOf = (sheet: Sheet): string => sheet.heading;
 const printed = (sheet: Sheet): readonly Block[] => (sheet.kind === 'text' ? sheet.blocks : []);
 
@@ -43,9 +47,9 @@ function blocksOf(sheet: Sheet): SheetBlock[] {
 function shownBlock(block: Block): SheetBlock[] {
   switch (block.kind) {
     case 'heading':
-      return [{ kind: 'heading', text: block.text, small: true }];
+      return [small(block.text)];
     case 'words':
-      return [{ kind: 'words', text: block.text, secondary: block.tone === 'pencil' }];
+      return [wordsView(block.text, block.tone === 'pencil')];
     case 'list':
       return [{ kind: 'list', items: block.items, numbered: block.mark === 'number' }];
     case 'facts':
@@ -63,6 +67,13 @@ function shownBlock(block: Block): SheetBlock[] {
     default:
       return [];
   }
+}
+
+/** Sources stand in one sentence on paper; on a screen they wait until they are asked for. */
+function wordsView(text: string, secondary: boolean): SheetBlock {
+  const opening = 'From: ';
+  if (!secondary || !text.startsWith(opening)) return { kind: 'words', text, secondary };
+  return { kind: 'sources', items: text.slice(opening.length).split(' · ') };
 }
 
 function tableView({ columns, rows }: TableBlock): TableView {
@@ -92,16 +103,27 @@ function operationView(block: OperationBlock): SheetBlock {
   };
 }
 
-function dialTables(sheet: Sheet): SheetBlock[] {
-  return printed(sheet)
-    .filter((b) => b.kind === 'operation')
-    .flatMap((o) =>
-      o.tables.flatMap((t): SheetBlock[] => [
-        { kind: 'heading', text: `${t.name}, operation ${o.number}: ${t.title}`, small: true },
-        ...(t.notes.length > 0 ? [{ kind: 'list' as const, items: t.notes, numbered: false }] : []),
-        tableView(t.table),
-      ]),
-    );
+/** All dial tables; what several of them would repeat about the dials is said once, before them. */
+function dialBlocks(sheets: readonly Sheet[]): SheetBlock[] {
+  const tables = sheets
+    .flatMap(printed)
+    .filter((block) => block.kind === 'operation')
+    .flatMap((operation) => operation.tables.map((table) => ({ operation: operation.number, table })));
+  const notes = tables.flatMap(({ table }) => table.notes);
+  const common = [...new Set(notes)].filter((note) => notes.filter((n) => n === note).length > 2);
+  return [
+    ...(common.length > 0
+      ? [small('Before the tables'), { kind: 'list' as const, items: common, numbered: false }]
+      : []),
+    ...tables.flatMap(({ operation, table }): SheetBlock[] => {
+      const own = table.notes.filter((note) => !common.includes(note));
+      return [
+        small(`${table.name}, operation ${operation}: ${table.title}`),
+        ...(own.length > 0 ? [{ kind: 'list' as const, items: own, numbered: false }] : []),
+        tableView(table.table),
+      ];
+    }),
+  ];
 }
 
 function partBlocks({ assessment: { part }, settings }: PacketContext): SheetBlock[] {
@@ -128,16 +150,10 @@ function recordBlocks({ job, assessment }: PacketContext): SheetBlock[] {
   const notes = (job.notes ?? '').split(/\n+/).filter((line) => line.trim() !== '');
   return [
     ...(assessment.missing.length > 0
-      ? [
-          { kind: 'heading' as const, text: 'Not entered yet', small: true },
-          { kind: 'list' as const, items: assessment.missing, numbered: false },
-        ]
+      ? [small('Not entered yet'), { kind: 'list' as const, items: assessment.missing, numbered: false }]
       : []),
     ...(notes.length > 0
-      ? [
-          { kind: 'heading' as const, text: 'Notes', small: true },
-          ...notes.map((text) => ({ kind: 'words' as const, text, secondary: false })),
-        ]
+      ? [small('Notes'), ...notes.map((text) => ({ kind: 'words' as const, text, secondary: false }))]
       : []),
   ];
 }

@@ -2,7 +2,8 @@
 import type { FactView, SheetBlock, TableView } from '../answer.ts';
 
 export function Blocks({ blocks }: { readonly blocks: readonly SheetBlock[] }) {
-  return blocks.map((block, i) => <BlockView key={keyOf(block, i)} block={block} />);
+  const large = blocks.findIndex((b) => b.kind === 'heading' && !b.small);
+  return blocks.map((block, i) => <BlockView key={keyOf(block, i)} block={block} deep={large >= 0 && i > large} />);
 }
 
 /** A sheet is written anew as a whole; where a block stands is what it is. */
@@ -10,14 +11,23 @@ function keyOf(block: SheetBlock, place: number): string {
   return `${place}-${block.kind}`;
 }
 
-function BlockView({ block }: { readonly block: SheetBlock }) {
+/** Below a large heading small ones are a level deeper. */
+function BlockView({ block, deep }: { readonly block: SheetBlock; readonly deep: boolean }) {
+  const Small = deep ? 'h4' : 'h3';
   switch (block.kind) {
     case 'heading':
-      return block.small ? <h4>{block.text}</h4> : <h3>{block.text}</h3>;
+      return block.small ? <Small className="small">{block.text}</Small> : <h3 className="large">{block.text}</h3>;
     case 'words':
       return <p className={block.secondary ? 'secondary' : undefined}>{block.text}</p>;
     case 'list':
       return <Lines items={block.items} numbered={block.numbered} />;
+    case 'sources':
+      return (
+        <details className="folded">
+          <summary>Sources</summary>
+          <Lines items={block.items} numbered={false} />
+        </details>
+      );
     case 'facts':
       return <Facts rows={block.rows} />;
     case 'caution':

@@ -23,9 +23,7 @@ export function Findings({ findings, marks, choose }: Props) {
             <button type="button" onClick={() => choose(f)}>
               {f.says}
             </button>
-            {f.remedies.map((r) => (
-              <p key={r}>What helps: {r}</p>
-            ))}
+            {f.remedies.length > 0 && <p>What helps: {inSentences(f.remedies)}</p>}
             {f.because.length > 0 && <Why finding={f} />}
           </li>
         ))}
@@ -34,13 +32,18 @@ export function Findings({ findings, marks, choose }: Props) {
   );
 }
 
+/** Remedies are given as clauses; here each is a sentence. */
+function inSentences(clauses: readonly string[]): string {
+  return clauses.map((c) => `${c.charAt(0).toUpperCase()}${c.slice(1).replace(/\.$/, '')}.`).join(' ');
+}
+
 function isChosen(finding: FindingView, marks: readonly string[]): boolean {
   return finding.marks.some((at) => marks.some((mark) => belongsTo(at, mark)));
 }
 
 function Why({ finding }: { readonly finding: FindingView }) {
   return (
-    <details>
+    <details className="folded">
       <summary>Why</summary>
       <ul>
         {finding.because.map((b) => (

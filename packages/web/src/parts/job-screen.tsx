@@ -48,7 +48,7 @@ export function JobScreen({ id, jobs, stage, go }: Props) {
     );
   return (
     <>
-      <a className="skip" href={`#${id}/${stage}`} onClick={(e) => skipTo(e, 'sheet')}>
+      <a className="skip" href="#sheet">
         Skip the drawing
       </a>
       <TitleBlock id={id} page={page} jobs={jobs} stage={stage} />
@@ -76,9 +76,4 @@ export function JobScreen({ id, jobs, stage, go }: Props) {
       </footer>
     </>
   );
-}
-
-function skipTo(event: { preventDefault(): void }, id: string): void {
-  event.preventDefault();
-  document.getElementById(id)?.focus();
 }
