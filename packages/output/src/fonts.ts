@@ -12,5 +12,3 @@ export const fontFiles: readonly FontFile[] = [
   { file: 'NationalPark-Regular.ttf', weight: 400, url: new URL('NationalPark-Regular.ttf', folder) },
   { file: 'NationalPark-Bold.ttf', weight: 700, url: new URL('NationalPark-Bold.ttf', folder) },
 ];
-
-export const fontLicence: URL = new URL('OFL.txt', folder);

@@ -1,4 +1,5 @@
-import { readdirSync, readFileSync } from 'node:fs';
+/** Pictures kept beside the tests. When a change alters them on purpose, run this with `-u` and look at every one that changed. */
+import { readdirSync } from 'node:fs';
 import { drawPart } from '@sparewright/core/drawing/part-sheet';
 import { drawSetup } from '@sparewright/core/drawing/setup-sketch';
 import { expect, test } from 'vitest';
@@ -10,9 +11,8 @@ const pictures = new Map([
   ...Object.entries(setups).map(([name, s]) => [name, () => drawSetup(s)] as const),
 ]);
 
-test.each([...pictures])('%s is drawn as it was when it was last looked at', (name, draw) => {
-  const kept = readFileSync(new URL(`./sheets/${name}.svg`, import.meta.url), 'utf8');
-  expect(paintSvg(draw())).toBe(kept);
+test.each([...pictures])('%s is drawn as it was when it was last looked at', async (name, draw) => {
+  await expect(paintSvg(draw())).toMatchFileSnapshot(`./sheets/${name}.svg`);
 });
 
 test('every kept picture belongs to a sheet', () => {

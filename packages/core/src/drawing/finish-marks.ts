@@ -22,11 +22,6 @@ export function tickParts(foot: At, barLength: Mm, size = 1): PathPart[] {
   ];
 }
 
-/** Room a tick takes with its text. */
-export function tickWidth(text: string): Mm {
-  return shortArm / slope + longArm / slope + textWidth(text, height) + 0.6;
-}
-
 export interface FinishPlace {
   readonly of: string;
   readonly text: string;

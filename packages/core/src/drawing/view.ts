@@ -83,11 +83,6 @@ export function isHollow(outline: Outline): boolean {
   return outline.insideLeft.length > 0 || outline.insideRight.length > 0;
 }
 
-/** Everything that bounds the material above the axis, the axis itself left out. */
-export function boundary(outline: Outline): Segment[] {
-  return [...outline.outside, ...outline.insideLeft, ...outline.insideRight];
-}
-
 /** Outside radius at a place along the part; the larger one on a shoulder. */
 export function radiusAt(chain: readonly Segment[], z: Mm): Mm | undefined {
   let largest: Mm | undefined;
