@@ -12,6 +12,12 @@ export const structure = {
       'Przemieniecki, Theory of Matrix Structural Analysis (1968), section 5.6: stiffness of a beam element with shear',
     kind: 'from memory',
   },
+  'przemieniecki-ch11': {
+    title:
+      'Przemieniecki, Theory of Matrix Structural Analysis (1968), chapters 11 and 12: consistent mass of a beam element, modes',
+    kind: 'from memory',
+    note: 'proved in the tests by published frequencies and by a finite-element program',
+  },
   'cowper-1966': {
     title: "Cowper, The Shear Coefficient in Timoshenko's Beam Theory, J. Appl. Mech. 33 (1966) 335-340",
     kind: 'from memory',
@@ -25,6 +31,45 @@ export const structure = {
       'Static and modal test values of the open rotordynamics library ROSS, ross/tests/test_rotor_assembly.py, commit 0103185',
     kind: 'read',
     address: 'https://github.com/petrobras/ross',
+  },
+  ALT131: {
+    title:
+      'Altintas, Manufacturing Automation (2012), p. 131: regenerative stability of turning with two modes, as restated in an open repository',
+    kind: 'read',
+    address: 'https://github.com/leekunhwee/Dynamics',
+    note: 'inputs and formulas read at second hand; the book prints a chart and no limits',
+  },
+  TURNMD: {
+    title: 'Derivation of the phase of the lobes in turning, in the same open repository',
+    kind: 'read',
+    address: 'https://github.com/leekunhwee/Dynamics',
+  },
+  SEMI: {
+    title: 'Semi-discretisation of the delay equation of turning with one mode, in the same open repository',
+    kind: 'read',
+    address: 'https://github.com/leekunhwee/Dynamics',
+  },
+  TCC2: {
+    title: 'Parameters of a turning mode in an open student program',
+    kind: 'read',
+    address: 'https://github.com/drakegawain/tcc2',
+    note: 'disputed: its frequency and damping do not follow from its own mass and stiffness',
+  },
+  FEM1: {
+    title:
+      'Verification page of a finite-element program: higher modes of a cantilever (quotes Rao, 6th ed., table 8.1)',
+    kind: 'read',
+    address: 'https://solver-docs.pages.dev/verification/cantilever_higher_modes.html',
+  },
+  SDLL15: {
+    title: 'VPCS benchmark sheet SDLL15 (1989) in a validation manual: slender beam with a mass at its end',
+    kind: 'read',
+  },
+  'methods-dynamics': {
+    title:
+      'Static stiffness, taper and chatter in turning: the worked-out methods beside the reference values of the dynamics chapter',
+    kind: 'computed',
+    note: 'formulas partly read, partly from memory, checked there by independent computation',
   },
   KJ: {
     title: 'University exercise on the stiffness of a centre lathe (manufacturing-technology textbooks)',

@@ -55,7 +55,7 @@ export interface FactoredBeam {
 const coincident = 1e-3;
 
 /** Refuses sections that do not join, are bored through, or springs that are negative. */
-function check(beam: SteppedBeam): void {
+export function checkBeam(beam: SteppedBeam, { heldElsewhere }: { readonly heldElsewhere: boolean }): void {
   if (beam.sections.length === 0) throw new DomainError('sections', 0, 'at least one section');
   let end = 0;
   for (const s of beam.sections) {
@@ -80,7 +80,7 @@ function check(beam: SteppedBeam): void {
     throw new DomainError('tailstock.at', centre.at, `above 0 to ${end} mm, on the work`);
   if (centre && !(centre.stiffness > 0))
     throw new DomainError('tailstock.stiffness', centre.stiffness, 'more than 0 N/mm');
-  if (beam.chuck.rotational === 0 && !centre)
+  if (beam.chuck.rotational === 0 && !centre && !heldElsewhere)
     throw new DomainError('rotational', 0, 'more than 0 N·m/rad, or a tailstock centre');
 }
 
@@ -98,7 +98,7 @@ function check(beam: SteppedBeam): void {
  * @example factorBeam({ sections: [{ from: 0, to: 50, outerDiameter: 10 }], youngsModulus: 200000, poissonRatio: 0.3, chuck: clamped }, [25]).nodes.length → 3
  */
 export function factorBeam(beam: SteppedBeam, stations: readonly Mm[]): FactoredBeam {
-  check(beam);
+  checkBeam(beam, { heldElsewhere: false });
   const end = beam.sections[beam.sections.length - 1]?.to ?? 0;
   for (const z of stations) {
     if (!(z >= 0 && z <= end)) throw new DomainError('station', z, `0 to ${end} mm, on the work`);

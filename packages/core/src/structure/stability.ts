@@ -1,0 +1,348 @@
+/**
+ * How broad a chip may be before it sings: the edge cuts over the waves it left a turn before, and they grow.
+ *
+ * Knowledge: the regenerative law with one edge and a delay of one turn, and the rubbing of the flank on the waves, which
+ * damps the more the slower the cut. At a limit the motion neither grows nor dies, so
+ *
+ *     1/G(ω) = −b Kf [(1 − e^(−iωT)) + iω C/(Kf v)]
+ *
+ * With 1/G = P + iQ, φ = ωT and γ = ωC/(Kf v), for every ω with P < 0 the phases φ that can be are those with
+ * sin φ + (Q/P) cos φ = Q/P − γ, and the breadth belonging to them is b = −P / (Kf (1 − cos φ)). Without rubbing that is
+ * b = −1/(2 Kf Re G).
+ */
+import { DomainError } from '../errors.ts';
+import type { Hertz, MetrePerMinute, Mm, MPa, Rpm } from '../units/quantities.ts';
+import { checkModes, type OrientedMode, receptanceAt } from './receptance.ts';
+
+/** What the cut feeds back. */
+export interface RegenerativeCut {
+  /** Kf: by how much the force square to the edge grows for each mm of breadth and each mm of chip thickness. */
+  readonly chipStiffness: MPa;
+  /** C: rubbing force for each mm of breadth when the edge moves as fast as the cut; 0 when left out [N/mm]. */
+  readonly processDamping?: number | undefined;
+  /** Needed with `processDamping`. */
+  readonly cuttingSpeed?: MetrePerMinute | undefined;
+}
+
+export interface StabilityLimit {
+  /** Broadest chip that stays quiet; infinite when none sings. */
+  readonly width: Mm;
+  /** At which it would sing; 0 when none does. */
+  readonly frequency: Hertz;
+}
+
+const quiet: StabilityLimit = { width: Infinity, frequency: 0 };
+
+/** Frequencies with P < 0, and what every speed needs of them. */
+export interface LobeGrid {
+  readonly modes: readonly OrientedMode[];
+  readonly omega: Float64Array;
+  readonly real: Float64Array;
+  /** atan(Q/P). */
+  readonly lag: Float64Array;
+  /** 1 when the frequency before it on the grid had P < 0 too. */
+  readonly joined: Uint8Array;
+}
+
+/** Distances from a mode, in half-widths of its resonance, at which the response is looked at. */
+const fine = [
+  0.05, 0.1, 0.2, 0.3, 0.45, 0.6, 0.7, 0.8, 0.9, 1, 1.1, 1.25, 1.4, 1.7, 2, 2.5, 3.2, 4, 5.5, 8, 12, 20, 35,
+];
+const coarse = [0.15, 0.4, 0.7, 1, 1.4, 2.2, 4, 9, 22];
+
+/**
+ * The frequencies at which modes can be driven to sing, gathered once for all speeds.
+ *
+ * @throws DomainError when a mode is out of range
+ */
+export function lobeGrid(modes: readonly OrientedMode[], detail: 'fine' | 'coarse'): LobeGrid {
+  checkModes(modes);
+  const lowest = Math.min(...modes.map((m) => m.frequency));
+  const highest = Math.max(...modes.map((m) => m.frequency));
+  const frequencies: Hertz[] = [];
+  const background = detail === 'fine' ? 60 : 12;
+  for (let i = 0; i <= background; i++) {
+    frequencies.push(0.2 * lowest * ((25 * highest) / lowest) ** (i / background));
+  }
+  for (const { frequency, damping } of modes) {
+    frequencies.push(frequency);
+    for (const t of detail === 'fine' ? fine : coarse) {
+      frequencies.push(frequency * Math.sqrt(1 + 2 * damping * t));
+      if (1 - 2 * damping * t > 0.04) frequencies.push(frequency * Math.sqrt(1 - 2 * damping * t));
+    }
+  }
+  const sorted = Float64Array.from(frequencies).sort();
+  const omega: number[] = [];
+  const real: number[] = [];
+  const lag: number[] = [];
+  const joined: number[] = [];
+  let before = false;
+  for (const f of sorted) {
+    const { re, im } = receptanceAt(modes, f);
+    if (re < 0) {
+      omega.push(2 * Math.PI * f);
+      real.push(re / (re * re + im * im));
+      lag.push(Math.atan(-im / re));
+      joined.push(before ? 1 : 0);
+    }
+    before = re < 0;
+  }
+  return {
+    modes,
+    omega: Float64Array.from(omega),
+    real: Float64Array.from(real),
+    lag: Float64Array.from(lag),
+    joined: Uint8Array.from(joined),
+  };
+}
+
+/** The limit over all spindle speeds near a cutting speed: the foot of the lobes. Breadth times chip stiffness [N/mm]. */
+export function leastOnGrid(grid: LobeGrid, rubbingTime: number): number {
+  let least = Infinity;
+  for (let i = 0; i < grid.omega.length; i++) {
+    const lag = grid.lag[i] ?? 0;
+    const limit = leastAtFrequency(grid.real[i] ?? 0, lag, grid.omega[i] ?? 0, rubbingTime);
+    if (limit < least) least = limit;
+  }
+  return least;
+}
+
+/** Least load at which one frequency can go on, over both phases that can be. */
+function leastAtFrequency(real: number, lag: number, omega: number, rubbingTime: number): number {
+  const s = Math.sin(lag) - omega * rubbingTime * Math.cos(lag);
+  if (s < -1 || s > 1) return Infinity;
+  const bent = Math.asin(s);
+  return -real / Math.max(1 + Math.cos(bent + lag), 1 - Math.cos(bent - lag));
+}
+
+/** What one frequency asks: both phases that can be, and the load belonging to each. */
+interface Look {
+  readonly omega: number;
+  readonly phases: readonly [number, number];
+  readonly loads: readonly [number, number];
+}
+
+function look(modes: readonly OrientedMode[], omega: number, rubbingTime: number): Look | undefined {
+  const { re, im } = receptanceAt(modes, omega / (2 * Math.PI));
+  if (!(re < 0)) return undefined;
+  const lag = Math.atan(-im / re);
+  const s = Math.sin(lag) - omega * rubbingTime * Math.cos(lag);
+  if (!(s >= -1 && s <= 1)) return undefined;
+  const real = re / (re * re + im * im);
+  const phases = [Math.PI - Math.asin(s) - lag, Math.asin(s) - lag] as const;
+  return { omega, phases, loads: [-real / (1 - Math.cos(phases[0])), -real / (1 - Math.cos(phases[1]))] };
+}
+
+/**
+ * The frequencies of a grid that can go on with rubbing, in unbroken stretches. The two phases run together where a stretch
+ * ends, and a crossing may lie close to there; so each end is looked for.
+ */
+function stretches(grid: LobeGrid, rubbingTime: number): Look[][] {
+  const found: Look[][] = [];
+  let open: Look[] | undefined;
+  let previous = 0;
+  grid.omega.forEach((omega, i) => {
+    const here = look(grid.modes, omega, rubbingTime);
+    const joined = grid.joined[i] === 1;
+    if (!joined) open = undefined;
+    if (here && !open) {
+      open = joined ? [edgeBetween(grid.modes, here, previous, rubbingTime), here] : [here];
+      found.push(open);
+    } else if (here) open?.push(here);
+    else {
+      const last = open?.at(-1);
+      if (last) open?.push(edgeBetween(grid.modes, last, omega, rubbingTime));
+      open = undefined;
+    }
+    previous = omega;
+  });
+  return found;
+}
+
+/** The last frequency that can go on, between one that can and one that cannot. */
+function edgeBetween(modes: readonly OrientedMode[], can: Look, cannot: number, rubbingTime: number): Look {
+  let [good, bad] = [can, cannot];
+  for (let i = 0; i < 40; i++) {
+    const middle = look(modes, (good.omega + bad) / 2, rubbingTime);
+    if (middle) good = middle;
+    else bad = (good.omega + bad) / 2;
+  }
+  return good;
+}
+
+/** The limit at one length of turn. Breadth times chip stiffness [N/mm], and the frequency [rad/s]. */
+function limitOfTurn(grid: LobeGrid, turn: number, rubbingTime: number): { load: number; omega: number } {
+  let best = { load: Infinity, omega: 0 };
+  // Without rubbing the second phase is that of a turn of whole waves, where nothing can go on.
+  for (const branch of rubbingTime > 0 ? ([0, 1] as const) : ([0] as const)) {
+    for (const stretch of stretches(grid, rubbingTime)) {
+      let phase = stretch[0]?.phases[branch] ?? 0;
+      for (let i = 1; i < stretch.length; i++) {
+        const [a, b] = [stretch[i - 1], stretch[i]];
+        if (!a || !b) continue;
+        // The phase is known but for whole turns; it goes the short way from its neighbour.
+        const next = nearTurn(b.phases[branch], phase);
+        const waves = [(a.omega * turn - phase) / (2 * Math.PI), (b.omega * turn - next) / (2 * Math.PI)] as const;
+        for (const whole of Math.min(a.loads[branch], b.loads[branch]) < best.load ? wholeBetween(...waves) : []) {
+          const found = crossing(grid.modes, { a, b, turn, rubbingTime, branch, whole, phase: next });
+          if (found.load < best.load) best = found;
+        }
+        phase = next;
+      }
+    }
+  }
+  return best;
+}
+
+/** The first and last whole number between two values, ends counted once. */
+function wholeBetween(a: number, b: number): readonly number[] {
+  const low = Math.ceil(Math.min(a, b));
+  const high = Math.floor(Math.max(a, b));
+  return low > high ? [] : low === high ? [low] : [low, high];
+}
+
+function nearTurn(phase: number, neighbour: number): number {
+  return phase + 2 * Math.PI * Math.round((neighbour - phase) / (2 * Math.PI));
+}
+
+interface Crossing {
+  readonly a: Look;
+  readonly b: Look;
+  readonly turn: number;
+  readonly rubbingTime: number;
+  readonly branch: 0 | 1;
+  readonly whole: number;
+  /** At b. */
+  readonly phase: number;
+}
+
+/** Where a turn holds a whole number of waves and the phase, by bisection between two frequencies. */
+function crossing(modes: readonly OrientedMode[], c: Crossing): { load: number; omega: number } {
+  const beyond = (at: Look) => (at.omega * c.turn - nearTurn(at.phases[c.branch], c.phase)) / (2 * Math.PI) >= c.whole;
+  const side = beyond(c.b);
+  let [low, high] = [c.a, c.b];
+  for (let i = 0; i < 48; i++) {
+    const middle = look(modes, (low.omega + high.omega) / 2, c.rubbingTime);
+    if (!middle) break;
+    if (beyond(middle) === side) high = middle;
+    else low = middle;
+  }
+  return { load: high.loads[c.branch], omega: high.omega };
+}
+
+/** Time the rubbing adds, C/(Kf v) [s]. */
+export function rubbingTimeOf(cut: RegenerativeCut): number {
+  const { chipStiffness, processDamping = 0, cuttingSpeed } = cut;
+  if (!(chipStiffness > 0)) throw new DomainError('chipStiffness', chipStiffness, 'more than 0 MPa');
+  if (!(processDamping >= 0)) throw new DomainError('processDamping', processDamping, '0 N/mm or more');
+  if (processDamping === 0) return 0;
+  if (cuttingSpeed === undefined || !(cuttingSpeed > 0))
+    throw new DomainError('cuttingSpeed', cuttingSpeed, 'more than 0 m/min, since rubbing depends on it');
+  return processDamping / (chipStiffness * ((cuttingSpeed * 1000) / 60));
+}
+
+/**
+ * Broadest chip that stays quiet whatever the exact spindle speed: the foot of the stability lobes.
+ *
+ *     b = min over ω of −1 / (2 Kf Re G(ω)), with rubbing as in the head of this file
+ *
+ * @param modes  of edge and work together, oriented to this cut
+ * @param cut  chip stiffness, and rubbing with its cutting speed
+ * @returns limit of chip breadth [mm] and the frequency at which it sings [Hz]
+ * @throws DomainError when a mode or the cut is out of range
+ * @source ALT131; TURNMD; methods-dynamics §2 and §4
+ * @valid one edge, continuous cut, small vibrations
+ * @example leastStableWidth([{ frequency: 150, stiffness: 5000, damping: 0.05, direction: 1 }], { chipStiffness: 2000 }) → { width: 0.2625, frequency: 157.3 }
+ */
+export function leastStableWidth(modes: readonly OrientedMode[], cut: RegenerativeCut): StabilityLimit {
+  const rubbingTime = rubbingTimeOf(cut);
+  const grid = lobeGrid(modes, 'fine');
+  const at = (omega: number) => {
+    const { re, im } = receptanceAt(modes, omega / (2 * Math.PI));
+    if (re >= 0) return Infinity;
+    return leastAtFrequency(re / (re * re + im * im), Math.atan(-im / re), omega, rubbingTime);
+  };
+  let best = { omega: 0, load: Infinity };
+  grid.omega.forEach((omega, i) => {
+    const load = at(omega);
+    if (load < best.load) {
+      const [low, high] = [grid.omega[i - 1] ?? omega * 0.98, grid.omega[i + 1] ?? omega * 1.02];
+      const finer = leastBetween(at, low, high);
+      best = finer.load < load ? finer : { omega, load };
+    }
+  });
+  if (best.load === Infinity) return quiet;
+  return { width: best.load / cut.chipStiffness, frequency: best.omega / (2 * Math.PI) };
+}
+
+/** Golden section on a short stretch with one minimum. */
+function leastBetween(f: (x: number) => number, low: number, high: number) {
+  const golden = (Math.sqrt(5) - 1) / 2;
+  let [a, b] = [low, high];
+  for (let i = 0; i < 60; i++) {
+    const [c, d] = [b - golden * (b - a), a + golden * (b - a)];
+    if (f(c) < f(d)) b = d;
+    else a = c;
+  }
+  return { omega: (a + b) / 2, load: f((a + b) / 2) };
+}
+
+/**
+ * Broadest chip that stays quiet at one spindle speed.
+ *
+ * @param modes  of edge and work together, oriented to this cut
+ * @param cut  chip stiffness, and rubbing with its cutting speed
+ * @param speed  spindle speed [rpm]
+ * @returns limit of chip breadth [mm] and the frequency at which it sings [Hz]
+ * @throws DomainError when a mode, the cut or the speed is out of range
+ * @source ALT131; TURNMD; methods-dynamics §2 and §4
+ * @valid as {@link leastStableWidth}; the lowest limit, above which a lathe seldom falls quiet again
+ * @example stabilityLimit([{ frequency: 150, stiffness: 5000, damping: 0.05, direction: 1 }], { chipStiffness: 2000 }, 5388.19).width → 0.2626
+ */
+export function stabilityLimit(modes: readonly OrientedMode[], cut: RegenerativeCut, speed: Rpm): StabilityLimit {
+  if (!(speed > 0 && speed < Infinity)) throw new DomainError('speed', speed, 'more than 0 rpm');
+  const { load, omega } = limitOfTurn(lobeGrid(modes, 'fine'), 60 / speed, rubbingTimeOf(cut));
+  return load === Infinity ? quiet : { width: load / cut.chipStiffness, frequency: omega / (2 * Math.PI) };
+}
+
+/** A point of one branch of the lobes. */
+export interface LobePoint extends StabilityLimit {
+  /** Part of a wave by which a turn ends later than a whole number of waves [rad]. */
+  readonly shift: number;
+  /** Spindle speeds at which the point lies, for 0, 1, 2 … whole waves in a turn. */
+  readonly speeds: readonly Rpm[];
+}
+
+/**
+ * The point of every lobe that belongs to a chatter frequency.
+ *
+ *     ε = 3π + 2 atan2(Im G, Re G),   n = 60 f / (j + ε/2π)
+ *
+ * @param modes  of edge and work together, oriented to this cut
+ * @param chipStiffness  Kf [MPa]
+ * @param frequency  of chatter [Hz]
+ * @param lobes  how many [-]
+ * @returns limit of breadth, phase shift and speeds; undefined where nothing sings at that frequency
+ * @throws DomainError when a mode or the frequency is out of range
+ * @source TURNMD; methods-dynamics §2
+ * @valid without rubbing
+ * @example lobePoint([{ frequency: 150, stiffness: 5000, damping: 0.05, direction: 1 }], 2000, 157.5, 1).speeds[0] → 12535.9
+ */
+export function lobePoint(
+  modes: readonly OrientedMode[],
+  chipStiffness: MPa,
+  frequency: Hertz,
+  lobes: number,
+): LobePoint | undefined {
+  checkModes(modes);
+  const { re, im } = receptanceAt(modes, frequency);
+  if (!(re < 0)) return undefined;
+  const whole = 2 * Math.PI;
+  const shift = (((3 * Math.PI + 2 * Math.atan2(im, re)) % whole) + whole) % whole;
+  return {
+    width: -1 / (2 * chipStiffness * re),
+    frequency,
+    shift,
+    speeds: Array.from({ length: lobes }, (_, j) => (60 * frequency) / (j + shift / whole)),
+  };
+}
