@@ -1,5 +1,5 @@
 /** Reads what the user names: of bearable size, text, JSON, and a job or a workshop; anything else is refused before it costs anything. */
-import { closeSync, fstatSync, openSync, readdirSync, readFileSync, type Stats } from 'node:fs';
+import { closeSync, constants, fstatSync, openSync, readdirSync, readFileSync, type Stats } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { InputError } from '@sparewright/core/errors';
 import { parseJson, readJob, readWorkshop } from '@sparewright/core/job/read-document';
@@ -97,7 +97,8 @@ function readText(file: string, wanted: string): string {
 function reading<T>(file: string, wanted: string, read: (descriptor: number, stats: Stats) => T): T {
   let descriptor: number | undefined;
   try {
-    descriptor = openSync(file, 'r');
+    // Without waiting: a pipe that nobody writes to would never open.
+    descriptor = openSync(file, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
     const stats = fstatSync(descriptor);
     if (!stats.isFile()) {
       const value = stats.isDirectory() ? 'a folder' : 'something that is no file';

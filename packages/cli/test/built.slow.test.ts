@@ -72,6 +72,10 @@ test.each(jobNames)('%s: the packet is a PDF on the paper asked for', async (nam
   const pdf = readFileSync(file);
   expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
   expect(pdf.subarray(-8).toString()).toContain('%%EOF');
+  // A Letter sheet is 612 by 792 points, upright or lying.
+  const boxes = [...pdf.toString('latin1').matchAll(/\/MediaBox *\[([^\]]*)\]/g)].map((m) => m[1]?.trim());
+  expect(boxes.length).toBeGreaterThan(3);
+  for (const box of boxes) expect(box).toMatch(/^0 0 (612(\.0)? 792(\.0)?|792(\.0)? 612(\.0)?)$/);
   expect(readdirSync(folder).filter((f) => f.endsWith('.part'))).toEqual([]);
 });
 

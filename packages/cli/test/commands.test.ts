@@ -1,4 +1,5 @@
 import { Buffer } from 'node:buffer';
+import { execFileSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -235,6 +236,13 @@ describe('what will not do is refused in one line, with exit code 2', () => {
     expect(await refused(['check', pin, '--workshop', join(folder, 'no.json')])).toContain('a workshop file');
     expect(await refused(['check', shop])).toContain('sparewright: got "workshop", expected "job"');
     expect(await refused(['check', pin, '--workshop', pin])).toContain('sparewright: got "job", expected "workshop"');
+  });
+
+  test('what is no plain file, without waiting for it', async () => {
+    expect(await refused(['check', '/dev/null'])).toContain('something that is no file');
+    execFileSync('mkfifo', [join(folder, 'pipe')]);
+    expect(await refused(['check', join(folder, 'pipe')])).toContain('something that is no file');
+    expect(await refused(['drawing', pin, '-o', join(folder, '.svg', 'x.svg')], 3)).toContain('cannot write');
   });
 
   test('a wrong command line, with what was perhaps meant', async () => {

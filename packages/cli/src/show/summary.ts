@@ -6,7 +6,7 @@ import type { ReadJob, ReadWorkshop } from '../read-file.ts';
 import type { Terminal } from '../terminal.ts';
 import { findingCount, findingLines } from './findings.ts';
 import { routeLines, stockWords, timeWords } from './route.ts';
-import { paragraph } from './text.ts';
+import { clean, paragraph } from './text.ts';
 
 const stageNames = {
   evidence: 'Evidence',
@@ -70,7 +70,7 @@ function headLines(job: Job, chosen: ReadWorkshop, { width, ink }: Terminal): st
 }
 
 function nextLines(file: string, { route, part }: Assessment): string[] {
-  const path = /\s/.test(file) ? `"${file}"` : file;
+  const path = /\s/.test(file) ? `"${clean(file)}"` : file;
   const tables = route && route.tables.length > 0 ? [`  sparewright tables ${path}`] : [];
   const drawing = part ? [`  sparewright drawing ${path} -o drawing.svg`] : [];
   return [...tables, ...drawing, `  sparewright packet ${path} -o packet.pdf`];
