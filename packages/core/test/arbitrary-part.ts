@@ -12,6 +12,8 @@ export interface PartWish {
   /** `simple`: cylinders, cones, perhaps a bore. `rich`: arcs, crowns, curves, edges, grooves, threads, stepped and through bores. */
   readonly kind?: 'simple' | 'rich';
   readonly unit?: LengthUnit;
+  /** `even`: parts as different as they can be. Left out: nearly all sizes lie at the ends of their ranges. */
+  readonly spread?: 'even';
 }
 
 /** A part document in the given unit, and that unit; every one passes the schema and has no stop finding. */
@@ -19,6 +21,10 @@ export interface ArbitraryPart {
   readonly unit: LengthUnit;
   readonly document: PartDocument;
 }
+
+/** From 0 to under 1. Doubles drawn by their bits are nearly all next to nothing; spread evenly, parts differ in everything. */
+const byBits = fc.double({ min: 0, max: 1, noNaN: true, maxExcluded: true });
+const evenShare = fc.integer({ min: 0, max: 2 ** 30 - 1 }).map((n) => n / 2 ** 30);
 
 /** Part documents to be read in millimetres, or in inches where `unit` asks for it. */
 export function arbitraryPart(wish: PartWish = {}): fc.Arbitrary<PartDocument> {
@@ -30,7 +36,7 @@ export function arbitraryPartIn(wish: PartWish = {}): fc.Arbitrary<ArbitraryPart
   const kind = wish.kind ? fc.constant(wish.kind) : fc.constantFrom('simple' as const, 'rich' as const);
   const unit = wish.unit ? fc.constant(wish.unit) : fc.constantFrom('mm' as const, 'in' as const);
   return fc
-    .tuple(kind, unit, fc.infiniteStream(fc.double({ min: 0, max: 1, noNaN: true, maxExcluded: true })))
+    .tuple(kind, unit, fc.infiniteStream(wish.spread === 'even' ? evenShare : byBits))
     .map(([k, u, stream]) => ({ unit: u, document: draw(k, u, () => stream.next().value ?? 0) }));
 }
 

@@ -30,24 +30,56 @@ const makingInside: Record<string, readonly Operation['kind'][]> = {
 
 /** Sections, grooves, threads and bores that are not made exactly once. */
 export function notMadeOnce(part: PartResult, route: RouteResult): string[] {
-  const count = (id: string, kinds: readonly Operation['kind'][], first: boolean) =>
-    route.operations.filter((o) => kinds.includes(o.kind) && (first ? o.features[0] === id : o.features.includes(id)));
-  const wrong: string[] = [];
-  const once = (id: string, kinds: readonly Operation['kind'][]) => {
-    const made = count(id, kinds, true).filter((o) => !o.title.startsWith('Open ') && !o.id.includes('relief'));
-    const distinct = kinds.includes('drill') ? new Set(made.map((o) => o.features[0])) : made;
-    const size = distinct instanceof Set ? distinct.size : distinct.length;
-    if (size !== 1) wrong.push(`${id} is made ${size} times by ${kinds.join(' or ')}`);
+  const once = (id: string, kinds: readonly Operation['kind'][]): string[] => {
+    const made = route.operations.filter((o) => kinds.includes(o.kind) && o.features[0] === id && !preparing(o));
+    // A pilot hole and the hole itself are one making.
+    const times = kinds.includes('drill') ? Math.min(1, made.length) : made.length;
+    return times === 1 ? [] : [`${id} is made ${times} times by ${kinds.join(' or ')}`];
   };
-  for (const { feature } of part.outside) once(feature.id, making[feature.kind] ?? []);
-  for (const { feature } of part.grooves) once(feature.id, ['groove']);
-  for (const thread of part.threads) once(thread.id, ['thread']);
-  for (const { feature } of part.inside) once(feature.id, makingInside[feature.kind] ?? []);
-  return wrong;
+  return [
+    ...part.outside.flatMap(({ feature }) => once(feature.id, making[feature.kind] ?? [])),
+    ...part.grooves.flatMap(({ feature }) => once(feature.id, ['groove'])),
+    ...part.threads.flatMap((t) => once(t.id, ['thread'])),
+    ...part.inside.flatMap(({ feature }) => once(feature.id, makingInside[feature.kind] ?? [])),
+  ];
 }
 
-/** Pairs of operations that stand the wrong way round, told from the rules and, apart from them, from plain sense. */
-export function outOfOrder(route: RouteResult, diameters: ReadonlyMap<string, number>): string[] {
+/** Opening a bore before its last cuts does not make it. */
+function preparing(o: Operation): boolean {
+  return o.kind === 'bore' && o.title.startsWith('Open ');
+}
+
+/** Tables that end past their target, or short of it by a division or more; the target is the size in the title of the operation. */
+export function offTarget(route: RouteResult, division: number): string[] {
+  return route.tables.flatMap((table) => {
+    if (table.kind !== 'turning' && table.kind !== 'boring') return [];
+    const wanted = Number(/Ø([\d.]+)/.exec(table.title)?.[1]);
+    const end = Number(table.rows.at(-1)?.diameter);
+    const left = table.kind === 'turning' ? end - wanted : wanted - end;
+    // The title is rounded to a thousandth.
+    return left >= -0.0006 && left < 2 * division + 0.0006 ? [] : [`${table.title} ends at ${end}`];
+  });
+}
+
+/** Operations of setups, and tables of operations, that are not there. */
+export function dangling(route: RouteResult): string[] {
+  const setups = new Set(route.setups.map((s) => s.id));
+  const tables = new Set(route.tables.map((t) => t.id));
+  const operations = new Set(route.operations.map((o) => o.id));
+  const places = new Set([...operations, ...setups, 'stock']);
+  return [
+    ...route.operations.filter((o) => !setups.has(o.setup)).map((o) => `${o.id} is in no setup`),
+    ...route.operations.flatMap((o) => o.tables.filter((t) => !tables.has(t)).map((t) => `${o.id} has no table ${t}`)),
+    ...route.tables.filter((t) => !operations.has(t.operation)).map((t) => `${t.id} belongs to no operation`),
+    ...route.findings.filter((f) => !places.has(f.at)).map((f) => `${f.id} is at ${f.at}`),
+    ...(operations.size === route.operations.length ? [] : ['two operations share an id']),
+    ...(tables.size === route.tables.length ? [] : ['two tables share an id']),
+    ...route.operations.filter((o, i) => o.number !== i + 1).map((o) => `${o.id} has number ${o.number}`),
+  ];
+}
+
+/** Pairs of operations that stand the wrong way round by plain sense, told apart from the planner's own rules. */
+export function outOfOrder(route: RouteResult): string[] {
   const wrong: string[] = [];
   const { operations } = route;
   for (const [i, later] of operations.entries()) {
@@ -58,7 +90,6 @@ export function outOfOrder(route: RouteResult, diameters: ReadonlyMap<string, nu
     }
     if (later.setup < (operations[i - 1]?.setup ?? '')) wrong.push(`${later.title} goes back to ${later.setup}`);
   }
-  void diameters;
   return wrong;
 }
 

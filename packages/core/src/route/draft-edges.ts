@@ -80,7 +80,7 @@ function otherEdges(part: PartResult, holding: Holding, corners: readonly Corner
   const chamfersOnly = corners.every((c) => c.edge.kind === 'chamfer');
   const hollow = corners.filter((c) => c.inner && c.edge.kind === 'fillet');
   return {
-    ...operation(holding, 'chamfer', ids[0] ?? '', ids, Math.max(...sections.map((s) => s.largest))),
+    ...operation(holding, 'chamfer', 'edges', ids, Math.max(...sections.map((s) => s.largest))),
     title: `${chamfersOnly ? 'Chamfer' : 'Shape the edges:'} ${words.join(', ')}`,
     from: Math.min(...sections.map((s) => s.from)),
     to: Math.max(...sections.map((s) => s.to)),

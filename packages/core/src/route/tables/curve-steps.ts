@@ -31,6 +31,9 @@ export interface CurveStep {
 const exactCusp: Mm = 1e-8;
 const exactDepth: Mm = 1e-9;
 
+/** More steps than this nobody cuts. */
+const mostSteps = 500;
+
 export interface DialledStep extends CurveStep {
   readonly along: DialSetting;
   readonly across: DialSetting;
@@ -139,7 +142,7 @@ function distanceToPiece(piece: Segment, p: Point): Mm {
  */
 export function curveSteps(curve: StepCurve, count: number, noseRadius: Mm): CurveStep[] {
   checkCurve(curve);
-  if (!(Number.isInteger(count) && count >= 1 && count <= 500))
+  if (!(Number.isInteger(count) && count >= 1 && count <= mostSteps))
     throw new DomainError('count', count, 'a whole number from 1 to 500');
   let low = 0;
   let high = cuspBetween(curve, 0, curve.depth, noseRadius);
@@ -158,7 +161,7 @@ export function curveSteps(curve: StepCurve, count: number, noseRadius: Mm): Cur
 }
 
 /**
- * Fewest steps whose corners stay within a height, at most 200.
+ * Fewest steps whose corners stay within a height, at most 500.
  *
  * @param curve  the curve, its radius never falling away from the free end
  * @param cusp  greatest height of the corners, square to the curve [mm]
@@ -166,18 +169,18 @@ export function curveSteps(curve: StepCurve, count: number, noseRadius: Mm): Cur
  * @returns number of steps [-]
  * @throws DomainError when the height is not above zero, or the curve narrows away from the free end
  * @source geometry greedy: each step as deep as the corner allows
- * @valid monotone curves; 200 when even that is not enough
+ * @valid monotone curves; 500 when even that is not enough
  * @example stepsForCusp({ pieces: [{ kind: 'line', from: { z: 0, r: 5 }, to: { z: 2, r: 7 }, feature: 'a' }], depth: 2 }, 0.4, 0) → 4
  */
 export function stepsForCusp(curve: StepCurve, cusp: Mm, noseRadius: Mm): number {
   checkCurve(curve);
   if (!(cusp > 0)) throw new DomainError('cusp', cusp, 'above 0 mm');
   let depth = 0;
-  for (let n = 1; n <= 200; n++) {
+  for (let n = 1; n <= mostSteps; n++) {
     depth = nextDepth(curve, depth, cusp, noseRadius);
     if (depth >= curve.depth - 1e-9) return n;
   }
-  return 200;
+  return mostSteps;
 }
 
 function checkCurve(curve: StepCurve): void {

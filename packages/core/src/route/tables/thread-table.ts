@@ -16,8 +16,11 @@ import { degrees, type Mm } from '../../units/quantities.ts';
 import type { DialTable } from '../dial-table.ts';
 import { type Dial, dialNote, dialSetting } from './dial.ts';
 
-/** A light lathe takes half as many passes again as makers of threading tools advise at most; `common practice`. */
-const lightLathe = 1.5;
+/**
+ * Passes on a light lathe over the most that makers of threading tools advise; `common practice`, and enough to keep the first infeed
+ * under the one they print for stainless steel.
+ */
+const lightLathe = 1.75;
 /** First depth of cut on a light lathe where no pass count is published, on the radius; `common practice`. */
 const firstInfeed: Mm = 0.2;
 /** Passes at full depth to clear what gave way; `common practice`. */
