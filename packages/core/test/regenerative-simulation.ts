@@ -32,7 +32,13 @@ export function simulate(
 ): 'quiet' | 'sings' | 'undecided' {
   const period = 60 / cut.speed;
   const fastest = Math.max(...modes.map((m) => m.frequency));
-  const perTurn = Math.ceil(period * fastest * 150);
+  // Fine enough for the fastest wave, and for the rubbing not to turn a velocity round within a step.
+  const rate = Math.max(
+    ...modes.map(
+      (m) => ((2 * Math.PI * m.frequency) ** 2 * cut.width * cut.rubbing * Math.abs(m.direction)) / m.stiffness,
+    ),
+  );
+  const perTurn = Math.ceil(period * Math.max(fastest * 150, rate * 12));
   const dt = period / perTurn;
   const meanForce = cut.chipStiffness * cut.width * cut.feed;
   // Modes start at the deflection of the steady cut, one of them knocked by a hundredth of the feed.

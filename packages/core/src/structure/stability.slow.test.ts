@@ -42,12 +42,12 @@ test.each([
     const rubbing = processDamping / ((cuttingSpeed * 1000) / 60);
     const waves = (60 / speed) * Math.min(...modes.map((m) => m.frequency));
     const turns = Math.ceil(Math.max(25, 400 / waves));
-    // Where nothing sings up to a breadth no lathe turns, quiet at that breadth is what can be checked.
-    const cases = limit > 20 ? ([[17 / limit, 'quiet']] as const) : bandCases;
+    // Where nothing sings up to 9 mm, broader than a light lathe turns, that 8 mm is quiet is what can be checked.
+    const cases = limit > 9 ? ([[8 / limit, 'quiet']] as const) : bandCases;
     for (const [share, expected] of cases) {
       const found = simulate(
         modes,
-        { chipStiffness, width: limit === Infinity ? 17 : share * limit, speed, feed: 0.1, rubbing },
+        { chipStiffness, width: limit === Infinity ? 8 : share * limit, speed, feed: 0.1, rubbing },
         turns,
       );
       if (found === 'undecided') undecided++;
