@@ -132,11 +132,22 @@ function extensions(length: RowLength, y: Mm, settings: RowSettings): Stretch[] 
 }
 
 function draw(board: Board, length: RowLength, choice: Choice, y: Mm, settings: RowSettings): void {
-  for (const line of extensions(length, y, settings)) board.line(line.a, line.b, 'dimension', length.of);
+  for (const line of extensions(length, y, settings)) drawExtension(board, line, length.of);
   board.line({ x: choice.from, y }, { x: choice.to, y }, 'dimension', length.of);
   const [from, to] = [Math.min(length.a.x, length.b.x), Math.max(length.a.x, length.b.x)];
   const inward = choice.arrows === 'outside';
   board.items.push(arrowhead({ x: from, y }, inward ? 0 : Math.PI, length.of));
   board.items.push(arrowhead({ x: to, y }, inward ? Math.PI : 0, length.of));
   board.text(choice.at, length.text, { of: length.of });
+}
+
+/** Neighbours share an extension line: only what is not there yet is drawn, or it would look twice as thick. */
+function drawExtension(board: Board, line: Stretch, of: string): void {
+  const there = board.lines
+    .near(boxOf(line))
+    .filter((l) => Math.abs(l.a.x - line.a.x) < 0.01 && Math.abs(l.b.x - line.a.x) < 0.01);
+  const way = Math.sign(line.b.y - line.a.y);
+  const reached = there.map((l) => way * l.b.y).filter((end) => end > way * line.a.y);
+  const from = Math.max(way * line.a.y, ...reached);
+  if (from < way * line.b.y - 0.01) board.line({ x: line.a.x, y: way * from }, line.b, 'dimension', of);
 }

@@ -1,4 +1,4 @@
-/** Sheets of paper with their frame (ISO 5457: wide filing margin at the left). */
+/** Sheets of paper with their frame (ISO 5457, from memory: wide filing margin at the left, centring marks). */
 import type { Mm } from '../units/quantities.ts';
 import type { Board } from './board.ts';
 import type { Box } from './box.ts';

@@ -1,4 +1,7 @@
-/** The dimensioned sheet of a turned part. */
+/**
+ * The dimensioned sheet of a turned part. Lines, views, sections, dimensions, threads and roughness follow the habits laid down in ISO 128,
+ * 129-1, 5456-2, 6410 and 21920-1, from memory; none of these was looked up.
+ */
 import type { PartResult } from '../part/part-result.ts';
 import { type Composition, composeViews } from './compose.ts';
 import { describePart } from './description.ts';

@@ -1,4 +1,4 @@
-/** Preferred scales (ISO 5455), largest first. */
+/** Preferred scales (ISO 5455, from memory), largest first. */
 export const preferredScales: readonly number[] = [20, 10, 5, 2, 1, 1 / 2, 1 / 5, 1 / 10, 1 / 20, 1 / 50, 1 / 100];
 
 /** `5:1`, `1:1`, `1:2`. */

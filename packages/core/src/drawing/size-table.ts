@@ -16,8 +16,8 @@ export function drawTable(rows: readonly TableRow[], blocks: number, heading = '
   const board = new Board();
   if (rows.length === 0) return board;
   const perBlock = Math.ceil(rows.length / blocks);
-  const titles = Math.min(58, Math.max(20, ...rows.map((r) => textWidth(r.title, textHeight.dimension) + 2 * pad)));
-  const values = Math.min(62, Math.max(20, ...rows.map((r) => textWidth(r.text, textHeight.dimension) + 2 * pad)));
+  const titles = Math.min(54, Math.max(20, ...rows.map((r) => textWidth(r.title, textHeight.dimension) + 2 * pad)));
+  const values = Math.min(56, Math.max(20, ...rows.map((r) => textWidth(r.text, textHeight.dimension) + 2 * pad)));
   const width = letterColumn + titles + values;
   for (let block = 0; block * perBlock < rows.length; block++) {
     const left = block * (width + gap);

@@ -1,4 +1,4 @@
-/** The title block (fields of ISO 7200, 180 mm wide) with what holds for the whole sheet. */
+/** The title block (fields of ISO 7200, 180 mm wide, from memory) with what holds for the whole sheet. */
 import type { PartResult } from '../part/part-result.ts';
 import { generalClassNames } from '../standards/fits/general-tolerances.ts';
 import type { Mm } from '../units/quantities.ts';

@@ -69,6 +69,8 @@ test('on paper all is black, grey or white; on screen the palette names the colo
 test('what stands for something says so, and can be reached when the picture is interactive', () => {
   expect(paintSvg(scene(line))).toContain('<g data-of="guide">');
   const svg = paintSvg(scene(line, { ...text, of: 'guide.diameter' }), { interactive: true });
+  expect(svg).toContain('role="group"');
+  expect(paintSvg(scene(line))).toContain('role="img"');
   expect(svg).toContain('class="reach"');
   expect(svg).toContain('<g data-of="guide.diameter" tabindex="0" role="button">');
 });

@@ -16,8 +16,10 @@ export function paintSvg(scene: Scene, options: PaintOptions = {}): string {
   const theme = options.theme ?? 'paper';
   const [width, height] = [number(scene.width), number(scene.height)];
   const size = theme === 'paper' ? ` width="${width}mm" height="${height}mm"` : '';
+  // What is inside an image cannot be reached; a group can hold buttons.
+  const role = options.interactive ? 'group' : 'img';
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg"${size} viewBox="0 0 ${width} ${height}" role="img">`,
+    `<svg xmlns="http://www.w3.org/2000/svg"${size} viewBox="0 0 ${width} ${height}" role="${role}">`,
     `<title>${xmlText(scene.title)}</title>`,
     `<desc>${xmlText(scene.description)}</desc>`,
     `<rect class="sheet" width="${width}" height="${height}" fill="${colour(theme, 'paper')}"/>`,
