@@ -2,13 +2,15 @@
 import type { Cutter } from '../cutting/cutter.ts';
 import { groovingForce } from '../cutting/grooving.ts';
 import type { Finding } from '../finding.ts';
-import { type Mm, radians } from '../units/quantities.ts';
+import { spindleSpeeds } from '../lathe/drive.ts';
+import { type Mm, type Rpm, radians } from '../units/quantities.ts';
 import { groovingCutter, partingCutter } from './choose-cutter.ts';
 import { insideCutter, missingCutter, plungeFindings } from './cut-findings.ts';
 import type { Draft, Task } from './draft.ts';
 import { giveOver, type Holding } from './hold.ts';
 import { type Machining, speedRange } from './machining.ts';
 import { handCut, noCuttingData, nothing, type Outcome, type Scene, speedBelow } from './outcome.ts';
+import { usablePower } from './practice.ts';
 import type { CutNumbers } from './route-result.ts';
 import { grooveTable } from './tables/groove-table.ts';
 import { largestBetween, turnedDown, type Workpiece } from './workpiece.ts';
@@ -97,9 +99,14 @@ function plungeCut(
     edge: cutter.edge,
     cutData,
   });
-  const speed = speedBelow(scene.workshop.lathe, fastest, diameter);
   const { specificForce } = cutData;
-  return handCut(scene, { depth, feed: plungeFeed, speed, passes, diameter, force, yielding, specificForce });
+  const top = speedBelow(scene.workshop.lathe, fastest, diameter);
+  const at = (speed: Rpm) =>
+    handCut(scene, { depth, feed: plungeFeed, speed, passes, diameter, force, yielding, specificForce });
+  // A plunge cannot be made lighter than its width: where the drive is weak, slower is the only way.
+  const speeds = spindleSpeeds(scene.workshop.lathe).filter((rpm) => rpm <= top);
+  const bearable = speeds.findLast((rpm) => at(rpm).powerShare <= usablePower);
+  return at(bearable ?? speeds[0] ?? top);
 }
 
 function plungeSpeed({ data }: Machining, cutter: Cutter): number | undefined {

@@ -93,16 +93,6 @@ test('every pair of kinds on one feature has at most one way round', () => {
   }
 });
 
-test('the order does not depend on the order in which the work is named', () => {
-  fc.assert(
-    fc.property(arbitraryWork, (work) => {
-      const ids = (list: readonly Ordered[]) =>
-        inOrder(list, ['s']).map((d) => d.operation.kind + d.operation.diameter);
-      expect(ids(work.toReversed())).toEqual(ids(work));
-    }),
-  );
-});
-
 test('rules that contradict each other are a fault, not an order', () => {
   const knotted = [
     operation('thread', { features: ['a', 'b'], diameter: 12, id: 'thread' }),

@@ -1,0 +1,75 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { type ArbitraryPart, arbitraryPartIn } from '../../test/arbitrary-part.ts';
+import { arbitraryWorkshop } from '../../test/arbitrary-workshop.ts';
+import { dangling, nonFinite, notMadeOnce, offTarget, outOfOrder } from '../../test/route-facts.ts';
+import type { WorkshopDocument } from '../lathe/schema.ts';
+import { workshopSchema } from '../lathe/schema.ts';
+import { definePart } from '../part/define-part.ts';
+import { partSchema } from '../part/schema.ts';
+import { planRoute } from './plan-route.ts';
+import type { RouteWishes } from './schema.ts';
+import { slidePerDivision } from './tables/dial.ts';
+
+const wishes = fc.constantFrom<(RouteWishes | undefined)[]>(
+  undefined,
+  undefined,
+  { firstEndOut: 'left' },
+  { firstEndOut: 'right', tailstock: true },
+  { stockDiameter: 20, chuck: 'none-such' },
+);
+
+function planned({ unit, document }: ArbitraryPart, bench: WorkshopDocument, wished: RouteWishes | undefined) {
+  const part = definePart(partSchema(unit).parse(document));
+  const workshop = workshopSchema('mm').parse(bench);
+  const route = planRoute(part, workshop, wished);
+  if (!route) throw new Error('a part with sections has a route');
+  return { part, workshop, route };
+}
+
+const parts = arbitraryPartIn({ spread: 'even' });
+
+test('any legal part in any workshop: every number is finite, every feature is made once, in order, in a setup that is there, and tables end on the safe side', () => {
+  fc.assert(
+    fc.property(parts, arbitraryWorkshop(), wishes, (document, bench, wished) => {
+      const { part, workshop, route } = planned(document, bench, wished);
+      expect(nonFinite(route)).toEqual([]);
+      expect(notMadeOnce(part, route)).toEqual([]);
+      expect(outOfOrder(route)).toEqual([]);
+      expect(dangling(route)).toEqual([]);
+      expect(offTarget(route, slidePerDivision(workshop.lathe.dials.crossSlide))).toEqual([]);
+    }),
+    { numRuns: 600 },
+  );
+});
+
+test('every time is above nought, low under likely under high, and the whole is no less than its operations', () => {
+  fc.assert(
+    fc.property(parts, arbitraryWorkshop(), (document, bench) => {
+      const { route } = planned(document, bench, undefined);
+      for (const { time } of [...route.operations, route]) {
+        expect(time.low).toBeGreaterThan(0);
+        expect(time.low).toBeLessThan(time.likely);
+        expect(time.likely).toBeLessThan(time.high);
+      }
+      expect(route.time.likely).toBeGreaterThan(route.operations.reduce((sum, o) => sum + o.time.likely, 0));
+    }),
+    { numRuns: 100 },
+  );
+});
+
+test('parts of which any size is still missing are planned as far as they go', () => {
+  fc.assert(
+    fc.property(parts, fc.nat(), ({ unit, document }, pick) => {
+      const sections = document.outside.map((s, i) => {
+        if (i !== pick % document.outside.length || s.kind !== 'cylinder') return s;
+        const { diameter: _diameter, ...rest } = s;
+        return rest;
+      });
+      const part = definePart(partSchema(unit).parse({ ...document, outside: sections }));
+      const workshop = workshopSchema('mm').parse(fc.sample(arbitraryWorkshop(), { numRuns: 1, seed: pick })[0]);
+      expect(nonFinite(planRoute(part, workshop, undefined))).toEqual([]);
+    }),
+    { numRuns: 150 },
+  );
+});

@@ -1,0 +1,326 @@
+import { describe, expect, test } from 'vitest';
+import { fullWorkshop } from '../../test/arbitrary-workshop.ts';
+import { countOutside, referenceRows } from '../../test/reference.ts';
+import { type WorkshopDocument, workshopSchema } from '../lathe/schema.ts';
+import { definePart } from '../part/define-part.ts';
+import { type PartDocument, partSchema } from '../part/schema.ts';
+import { planRoute } from './plan-route.ts';
+import type { RouteResult } from './route-result.ts';
+import type { RouteWishes } from './schema.ts';
+
+const plain: PartDocument = {
+  name: 'pin',
+  material: '303',
+  generalTolerance: 'm',
+  outside: [
+    { kind: 'cylinder', id: 'head', diameter: 20, length: 12 },
+    { kind: 'cylinder', id: 'shank', diameter: '12 h9', length: 30 },
+  ],
+};
+
+function plan(part: Partial<PartDocument>, bench: Partial<WorkshopDocument> = {}, wishes?: RouteWishes): RouteResult {
+  const route = planRoute(
+    definePart(partSchema('mm').parse({ ...plain, ...part })),
+    workshopSchema('mm').parse({ ...fullWorkshop, ...bench }),
+    wishes,
+  );
+  if (!route) throw new Error('no route');
+  return route;
+}
+
+const lathe = (more: Partial<WorkshopDocument['lathe']>): Partial<WorkshopDocument> => ({
+  lathe: { ...fullWorkshop.lathe, ...more },
+});
+const stops = (route: RouteResult) => route.findings.filter((f) => f.level === 'stop').map((f) => f.id);
+const kinds = (route: RouteResult) => route.operations.map((o) => o.kind);
+const find = (route: RouteResult, kind: string) => route.operations.find((o) => o.kind === kind);
+
+test('a pin that the workshop can make has no stop, and every operation with a cutter that turns has a speed', () => {
+  const route = plan({});
+  expect(stops(route)).toEqual([]);
+  for (const o of route.operations) {
+    if (['face', 'rough turn', 'finish turn', 'bore', 'groove', 'part off'].includes(o.kind))
+      expect(o.cut?.speed).toBeGreaterThan(0);
+  }
+});
+
+test('an empty part has no route', () => {
+  const part = definePart(partSchema('mm').parse({ name: 'nothing', outside: [] }));
+  expect(planRoute(part, workshopSchema('mm').parse(fullWorkshop), undefined)).toBeUndefined();
+});
+
+describe('what stands in the way is said, with remedies, and the rest is still planned', () => {
+  test.each<[string, string, RouteResult]>([
+    ['a part longer than the lathe', 'route.too-long', plan({}, lathe({ betweenCentres: 30 }))],
+    ['a bar thinner than the part', 'route.bar-too-thin', plan({}, {}, { stockDiameter: 18 })],
+    [
+      'a part too thick for the chuck',
+      'route.chuck-too-small',
+      plan(
+        {},
+        lathe({
+          chucks: [{ id: 'c', name: 'small chuck', jaws: 3, kind: 'self-centring', from: 2, to: 15, jawLength: 12 }],
+        }),
+      ),
+    ],
+    ['a part that does not swing', 'route.swing', plan({}, lathe({ swing: 15 }))],
+    [
+      'a part that does not pass over the cross slide',
+      'route.swing-over-slide',
+      plan({}, lathe({ swingOverSlide: 15 })),
+    ],
+    [
+      'a part thicker than any listed bar',
+      'route.no-listed-bar',
+      plan({ outside: [{ kind: 'cylinder', id: 'disc', diameter: 240, length: 30 }] }),
+    ],
+    ['no turning cutter', 'route.no-cutter', plan({}, { cutters: [] })],
+    [
+      'a groove narrower than any cutter',
+      'route.no-cutter',
+      plan({ grooves: [{ id: 'g', on: 'shank', along: 10, width: 1.1, floorDiameter: 10, purpose: 'other' }] }),
+    ],
+    [
+      'a groove deeper than the cutter goes',
+      'route.no-cutter',
+      plan({
+        outside: [{ kind: 'cylinder', id: 'shank', diameter: 40, length: 60 }],
+        grooves: [{ id: 'g', on: 'shank', along: 20, width: 4, floorDiameter: 12, purpose: 'other' }],
+      }),
+    ],
+    [
+      'a thread of an angle that no cutter has',
+      'route.no-cutter',
+      plan({
+        threads: [{ id: 't', on: 'shank', designation: '0 BA' }],
+        outside: [
+          { kind: 'cylinder', id: 'head', diameter: 10, length: 8 },
+          { kind: 'cylinder', id: 'shank', diameter: 6, length: 20 },
+        ],
+      }),
+    ],
+    [
+      'a thread on a lathe without a leadscrew',
+      'route.no-leadscrew',
+      plan(
+        { threads: [{ id: 't', on: 'shank', designation: 'M12' }] },
+        { lathe: (({ leadscrew: _, ...rest }) => rest)(fullWorkshop.lathe) },
+      ),
+    ],
+    [
+      'a hole of a size that no drill has',
+      'route.no-drill',
+      plan({ inside: { left: [{ kind: 'drilled', id: 'hole', diameter: 7.1, depth: 15 }] } }),
+    ],
+    [
+      'a bore and no boring bar',
+      'route.no-cutter',
+      plan(
+        { inside: { left: [{ kind: 'bored', id: 'bore', diameter: '14 H7', depth: 10 }] } },
+        { cutters: fullWorkshop.cutters.filter((c) => c.kind !== 'boring') },
+      ),
+    ],
+    [
+      'a hole on a lathe without a tailstock',
+      'route.no-tailstock',
+      plan(
+        { inside: { left: [{ kind: 'drilled', id: 'hole', diameter: 6, depth: 15 }] } },
+        { lathe: (({ tailstock: _, ...rest }) => rest)(fullWorkshop.lathe) },
+      ),
+    ],
+    [
+      'a curve with a waist',
+      'route.curve-hidden',
+      plan({
+        outside: [
+          { kind: 'cylinder', id: 'head', diameter: 30, length: 12 },
+          { kind: 'arc', id: 'waist', startDiameter: 20, endDiameter: 20, length: 20, radius: 40, bulge: 'inward' },
+          { kind: 'cylinder', id: 'end', diameter: 20, length: 10 },
+        ],
+      }),
+    ],
+    [
+      'a curve behind a thicker collar',
+      'route.curve-hidden',
+      plan({
+        outside: [
+          { kind: 'cylinder', id: 'head', diameter: 30, length: 12 },
+          { kind: 'arc', id: 'flare', startDiameter: 24, endDiameter: 14, length: 10, radius: 40, bulge: 'outward' },
+          { kind: 'cylinder', id: 'collar', diameter: 26, length: 10 },
+        ],
+      }),
+    ],
+    [
+      'nothing that can be gripped',
+      'route.nothing-to-grip',
+      plan({ outside: [{ kind: 'cone', id: 'cone', startDiameter: 10, endDiameter: 24, length: 30 }] }),
+    ],
+    [
+      'a cone longer than the top slide travels',
+      'route.cone-longer-than-slide',
+      plan({
+        outside: [
+          { kind: 'cylinder', id: 'head', diameter: 30, length: 12 },
+          { kind: 'cone', id: 'cone', startDiameter: 28, endDiameter: 20, length: 60 },
+        ],
+      }),
+    ],
+  ])('%s: %s', (_, id, route) => {
+    const found = route.findings.filter((f) => f.id === id);
+    expect(found.map((f) => f.level)).toContain('stop');
+    expect(found.every((f) => f.remedies.length > 0)).toBe(true);
+    expect(kinds(route)).toContain('face');
+    expect(route.setups).toHaveLength(2);
+    expect(route.operations.some((o) => o.setup === 'setup-2')).toBe(true);
+  });
+});
+
+describe('as a turner would do it', () => {
+  test('a barrel is roughed to its belly, not to its ends', () => {
+    const barrel = {
+      kind: 'arc',
+      id: 'barrel',
+      startDiameter: 20,
+      endDiameter: 20,
+      length: 30,
+      radius: 40,
+      bulge: 'outward',
+    } as const;
+    const route = plan({ outside: [barrel, { kind: 'cylinder', id: 'stub', diameter: 14, length: 20 }] });
+    // Sagitta 40 − √(40² − 15²) = 2.92: the belly is 25.84 thick.
+    const rough = route.tables.find((t) => t.title.startsWith('Rough the barrel'));
+    expect(Number(rough?.rows.at(-1)?.diameter)).toBeGreaterThan(25.84);
+  });
+
+  test('a wide bore is opened from the hole the drill really leaves, then finished in light cuts', () => {
+    const outside: PartDocument['outside'] = [{ kind: 'cylinder', id: 'body', diameter: 40, length: 50 }];
+    const route = plan({ outside, inside: { left: [{ kind: 'bored', id: 'bore', diameter: '24 H7', depth: 30 }] } });
+    const [open, finish] = route.tables.filter((t) => t.kind === 'boring');
+    expect(open?.notes.join(' ')).toContain('touching at Ø13.00 mm');
+    expect(finish?.notes.join(' ')).toContain('touching at Ø23.4');
+  });
+
+  test('the point of the drill does not pierce the floor of a shallow bore', () => {
+    const outside: PartDocument['outside'] = [{ kind: 'cylinder', id: 'body', diameter: 40, length: 50 }];
+    const route = plan({ outside, inside: { left: [{ kind: 'bored', id: 'recess', diameter: 14, depth: 3 }] } });
+    for (const table of route.tables.filter((t) => t.kind === 'drilling')) {
+      expect(Number(table.rows.at(-1)?.depth)).toBeLessThanOrEqual(3 + 1e-9);
+    }
+    expect(find(route, 'bore')).toBeDefined();
+  });
+
+  test('a hole right through is drilled until its whole diameter is through', () => {
+    const route = plan({ inside: { left: [{ kind: 'drilled', id: 'way', diameter: 6, depth: 'through' }] } });
+    const table = route.tables.find((t) => t.kind === 'drilling');
+    // 42 mm, and a point of 118° on 6 mm: 1.8 mm.
+    expect(Number(table?.rows.at(-1)?.depth)).toBeGreaterThan(42 + 1.8);
+    expect(find(route, 'drill')?.title).toContain('right through');
+  });
+
+  test('a size that is papered stops above its upper limit', () => {
+    const shank = { kind: 'cylinder', id: 'shank', diameter: '12 h7', length: 30, finish: 0.4 } as const;
+    const route = plan({ outside: [{ kind: 'cylinder', id: 'head', diameter: 20, length: 12 }, shank] });
+    const finish = route.tables.find((t) => t.title.startsWith('Finish the shank'));
+    // h7 at 12 mm: +0 −0.018.
+    expect(Number(finish?.rows.at(-1)?.diameter)).toBeGreaterThan(12);
+    expect(find(route, 'polish')?.title).toContain('Ra 0.4');
+  });
+
+  test('a part held on its thread when turned round is told so', () => {
+    const outside: PartDocument['outside'] = [
+      { kind: 'cone', id: 'nose', startDiameter: 10, endDiameter: 24, length: 10 },
+      { kind: 'cylinder', id: 'screw', diameter: 24, length: 30 },
+    ];
+    const route = plan(
+      { outside, threads: [{ id: 't', on: 'screw', designation: 'M24x1.5' }] },
+      {},
+      { firstEndOut: 'right' },
+    );
+    expect(route.setups[1]?.grip.on).toBe('screw');
+    expect(route.findings.map((f) => f.id)).toContain('route.held-on-thread');
+  });
+
+  test('the tailstock is drawn back before cutting off', () => {
+    const slender: PartDocument['outside'] = [
+      { kind: 'cylinder', id: 'head', diameter: 20, length: 10 },
+      { kind: 'cylinder', id: 'shank', diameter: 8, length: 90 },
+    ];
+    const route = plan({ outside: slender });
+    expect(route.setups[0]?.tailstock).toBe(true);
+    expect(find(route, 'part off')?.title).toContain('Draw back the tailstock');
+  });
+
+  test('an inside thread is bored to its crest, and chamfers and edges carry their sizes', () => {
+    const outside: PartDocument['outside'] = [
+      { kind: 'cylinder', id: 'body', diameter: 36, length: 40, endEdge: { kind: 'chamfer', size: 1.5, angle: 30 } },
+    ];
+    const route = plan({
+      outside,
+      inside: { left: [{ kind: 'bored', id: 'bore', depth: 20, startEdge: { kind: 'chamfer', size: 0.8 } }] },
+      threads: [{ id: 't', on: 'bore', designation: 'M20x1.5' }],
+    });
+    // ISO 965: the minor diameter of M20x1.5-6H lies between 18.376 and 18.676.
+    const boring = route.tables.filter((t) => t.kind === 'boring').at(-1);
+    expect(Number(boring?.rows.at(-1)?.diameter)).toBeGreaterThan(18.376);
+    expect(Number(boring?.rows.at(-1)?.diameter)).toBeLessThan(18.676);
+    const titles = route.operations.filter((o) => o.kind === 'chamfer').map((o) => o.title);
+    expect(titles.join('; ')).toContain('1.5 mm × 30°');
+    expect(titles.join('; ')).toContain('0.8 mm × 45°');
+    expect(kinds(route).indexOf('bore')).toBeLessThan(kinds(route).indexOf('thread'));
+  });
+
+  test('a knurl is not turned off again', () => {
+    const route = plan({ notTurned: [{ id: 'k', kind: 'knurl', on: 'head', pattern: 'diamond' }] });
+    const at = (kind: string, feature: string) =>
+      route.operations.findIndex((o) => o.kind === kind && o.features.includes(feature));
+    expect(at('knurl', 'head')).toBeGreaterThan(at('finish turn', 'head'));
+  });
+});
+
+/** Materials by the names of the workshop, and the rows of the handbook tables that are theirs. */
+const materials: readonly [name: string, printed: RegExp][] = [
+  ['303', /\b303\b/],
+  ['304', /\b304\b/],
+  ['316', /\b316\b/],
+  ['C45', /\bC45\b|medium carbon|1045/],
+  ['42CrMo4', /4140|42CrMo4|^alloy steel$/],
+  ['CuZn39Pb3', /brass|CuZn39Pb3/],
+  ['CuSn8', /bronze|CuSn8/],
+  ['GJL-250', /cast iron|GJL/],
+  ['EN AW-6082', /aluminium|6082/],
+  ['410', /\b410\b/],
+];
+
+describe.each(['high-speed steel', 'carbide'] as const)(
+  'speeds with %s stay under the highest printed',
+  (cutterMaterial) => {
+    const rows = referenceRows('cutting', 'speeds-feeds').filter(
+      (r) =>
+        r.operation?.startsWith('turning') &&
+        Number(r.vc_high_m_per_min) > 0 &&
+        (cutterMaterial === 'carbide' ? /carbide/ : /HSS|high-speed/).test(r.tool ?? ''),
+    );
+
+    test.for(materials)('%s', ([name, printed], { task }) => {
+      const own = rows.filter((r) => printed.test(r.material ?? ''));
+      const cutters = fullWorkshop.cutters.map((c) => ({ ...c, material: cutterMaterial }));
+      const route = plan(
+        { material: name, outside: [{ kind: 'cylinder', id: 'bar', diameter: '20 h9', length: 40 }] },
+        { cutters },
+      );
+      const turned = route.operations.filter((o) => o.kind === 'rough turn' || o.kind === 'finish turn');
+      expect(turned).toHaveLength(2);
+      expect(own.length).toBeGreaterThan(0);
+      const highest = Math.max(...own.map((r) => Number(r.vc_high_m_per_min)));
+      const slowest = Math.min(...own.map((r) => Number(r.vc_low_m_per_min)));
+      for (const { cut } of turned) {
+        if (!cut) continue;
+        const surface = (Math.PI * 20 * cut.speed) / 1000;
+        expect(surface).toBeLessThanOrEqual(highest);
+        // A lathe of seven steps may have to go one step under, and a weak drive one more.
+        expect(surface).toBeGreaterThanOrEqual(Math.min(slowest, 60) / 2.6);
+        countOutside(task, 2);
+      }
+    });
+  },
+);
