@@ -1,7 +1,7 @@
 /** The page as a person meets it: with mouse, keyboard and screen reader, on a desk, a tablet and a phone. */
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openScreens, type Screens } from './open-screens.ts';
@@ -15,7 +15,6 @@ const stages = ['evidence', 'part', 'duty', 'route', 'bench', 'inspection', 'rec
 /** What the tools remark on standard error is of no use here. */
 const told = (program: string, args: string[]): string =>
   execFileSync(program, args, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] });
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 let screens: Screens;
 beforeAll(async () => {
@@ -249,7 +248,7 @@ describe('for everyone', () => {
     await onPage(
       '#valve-guide-pin/evidence',
       async (page) => {
-        await page.evaluate(axeSource);
+        await page.evaluate(axe.source);
         for (const stage of stages) {
           await page.locator(`#stage-${stage}`).click();
           const found = await page.evaluate<{ violations: { id: string; nodes: { html: string }[] }[] }>(
@@ -265,7 +264,7 @@ describe('for everyone', () => {
 
   it('axe does look: it finds a planted button without a name', async () => {
     await onPage('#plunger/part', async (page) => {
-      await page.evaluate(axeSource);
+      await page.evaluate(axe.source);
       await page.evaluate(() => document.querySelector('main')?.append(document.createElement('button')));
       const found = await page.evaluate<{ violations: { id: string }[] }>('axe.run(document)');
       expect(found.violations.map((v) => v.id)).toContain('button-name');

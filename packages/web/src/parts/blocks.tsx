@@ -106,8 +106,10 @@ function PlainTable({ table }: { readonly table: TableView }) {
   const shown = table.columns
     .map((column, at) => ({ column, at }))
     .filter(({ column, at }) => !column.blank || table.rows.some((row) => 'length' in row && (row[at] ?? '') !== ''));
+  // Two columns, and a few of nothing but figures, fit a phone as they are.
+  const narrow = shown.length <= 2 || (shown.length <= 6 && shown.every(({ column }) => column.right));
   return (
-    <table className="plain">
+    <table className={narrow ? 'figures' : 'plain'}>
       <thead>
         <tr>
           {shown.map(({ column, at }) => (
