@@ -83,3 +83,13 @@ test('only the stretch being cut is drawn as cut', () => {
 test('its texts do not overlap', () => {
   expect(overlappingTexts(drawSetup(sketch))).toEqual([]);
 });
+
+test('labels that find no room at their place are said at the foot', () => {
+  const labels = Array.from({ length: 40 }, (_, i) => ({ at: 20, text: `mark ${i + 1}` }));
+  const texts = drawSetup({ ...sketch, labels }).items.flatMap((item) => (item.item === 'text' ? [item.text] : []));
+  for (const { text } of labels)
+    expect(texts.some((t) => t.split(' · ').some((each) => each === text)) || texts.some((t) => t.endsWith('…'))).toBe(
+      true,
+    );
+  expect(texts.some((t) => t.includes(' · '))).toBe(true);
+});

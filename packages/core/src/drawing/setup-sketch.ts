@@ -225,13 +225,17 @@ function drawLabels(board: Board, sketch: SetupSketch, laid: Laid, view: View, r
   const inside = grown(boxAt(0, 0, size.width, size.height), -2);
   const above = { first: view.y - radius - 5, outward: -1, rows: 14, inside } as const;
   const below = { first: view.y + radius + 5, outward: 1, rows: 14, inside } as const;
+  const crowded: string[] = [];
   for (const label of sketch.labels ?? []) {
     const z = laid.turn(label.at);
     const touch = [place(view, { z, r: radiusOf(sketch, laid, z) })];
     const note = { of: label.of ?? 'label', lines: [label.text], touch };
     const low = { ...note, touch: touch.map((p) => ({ ...p, y: 2 * view.y - p.y })) };
-    if (!placeNote(board, note, [above])) placeNote(board, low, [below]);
+    if (!placeNote(board, note, [above]) && !placeNote(board, low, [below])) crowded.push(label.text);
   }
+  // What found no room at its place is said at the foot of the sketch.
+  const { text, height } = fitText(crowded.join(' · '), size.width - 12, textHeight.dimension);
+  if (crowded.length > 0) board.text({ x: chuck.left, y: size.height - 1.5 }, text, { height });
 }
 
 /** Labels point at the surface being cut. */
