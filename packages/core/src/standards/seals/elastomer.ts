@@ -70,7 +70,9 @@ function known(text: string, list: readonly string[], aliases: Record<string, st
     .trim()
     .toLowerCase()
     .replace(/dot\s*/, 'dot ');
-  return list.find((name) => name.toLowerCase() === plain) ?? aliases[plain];
+  return (
+    list.find((name) => name.toLowerCase() === plain) ?? (Object.hasOwn(aliases, plain) ? aliases[plain] : undefined)
+  );
 }
 
 function elastomerName(text: string): string {
