@@ -1,4 +1,4 @@
-/** Documents as they lie in the database: JSON text, deflated to about a fifth. */
+/** Documents as they lie in the database: JSON text, deflated to about a third. */
 import { deflateRawSync, inflateRawSync } from 'node:zlib';
 import { InputError } from '@sparewright/core/errors';
 import type { Json } from '@sparewright/core/job/merge';
