@@ -100,7 +100,10 @@ export function missingCutter(draft: Draft, what: string): Finding {
 }
 
 export function missingBar(draft: Draft, hole: Mm): Finding {
-  if (hole > 0) return missingCutter(draft, `a boring bar that goes into a hole of ${hole.toFixed(1)} mm`);
+  if (hole > 0) {
+    const missing = missingCutter(draft, `a boring bar that goes into a hole of ${hole.toFixed(1)} mm`);
+    return { ...missing, remedies: ['Drill a little under size and ream', ...missing.remedies] };
+  }
   return missingCutter(draft, 'a drill that opens a hole for the boring bar, or a cutter that plunges from the face');
 }
 

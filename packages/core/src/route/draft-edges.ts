@@ -1,8 +1,11 @@
 /**
  * Drafts what happens at the corners of the outside: chamfers, rounded edges, fillets and reliefs.
  */
+import { DomainError } from '../errors.ts';
 import type { PartResult, Placed } from '../part/part-result.ts';
 import type { Edge, OutsideSection } from '../part/schema.ts';
+import { infeedDepth } from '../standards/threads/cutting-geometry.ts';
+import type { Thread } from '../standards/threads/thread.ts';
 import type { Mm } from '../units/quantities.ts';
 import { called, type Draft, inWords, lengthInWords, operation } from './draft.ts';
 import type { Holding } from './hold.ts';
@@ -60,7 +63,7 @@ function relief(part: PartResult, holding: Holding, { section, edge, at }: Corne
 
 function threadChamfer(part: PartResult, holding: Holding, section: Placed<OutsideSection>): Draft {
   const { id } = section.feature;
-  const root = Math.min(...part.threads.filter((t) => t.on === id).map((t) => t.thread.minorDiameter));
+  const root = Math.min(...part.threads.filter((t) => t.on === id).map((t) => rootOf(t.thread)));
   return {
     ...operation(holding, 'chamfer', id, [id], section.largest),
     title: `Chamfer both ends of ${called(part, id)} to below the root of the thread, ${inWords(root)}`,
@@ -68,6 +71,16 @@ function threadChamfer(part: PartResult, holding: Holding, section: Placed<Outsi
     to: section.to,
     task: { does: 'plain' },
   };
+}
+
+/** Diameter at the bottom of the groove; the basic minor diameter where the form's own tool does not fit the sizes. */
+function rootOf(thread: Thread): Mm {
+  try {
+    return infeedDepth(thread, 'external').rootDiameter;
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    return thread.minorDiameter;
+  }
 }
 
 function otherEdges(part: PartResult, holding: Holding, corners: readonly Corner[]): Draft {

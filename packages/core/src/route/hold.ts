@@ -2,6 +2,7 @@
  * How the work is held in each setup: which end stands out, on what it is gripped, whether the tailstock helps.
  */
 import type { Chuck, Lathe, Workshop } from '../lathe/schema.ts';
+import { radiusAt } from '../part/outline-queries.ts';
 import type { PartResult, Placed } from '../part/part-result.ts';
 import type { OutsideSection } from '../part/schema.ts';
 import { clamped, deflectionUnderUnitLoad, type MmPerNewton } from '../structure/stepped-beam.ts';
@@ -55,11 +56,28 @@ export function firstEndOut(part: PartResult, wishes: RouteWishes | undefined): 
   return part.inside.some((s) => s.side === 'inside right') ? 'left' : 'right';
 }
 
-/** Sections from the free end up to and including the thickest nearest to the chuck. */
+/**
+ * Sections from the free end up to and including the thickest nearest to the chuck; but what thins towards the chuck there (a crown, a
+ * cone) is left for the other setup, in which it is the free end.
+ */
 export function sectionsFrom(part: PartResult, end: End): readonly Placed<OutsideSection>[] {
   const largest = Math.max(0, ...part.outside.map((s) => s.largest));
   const thick = part.outside.map((s) => s.largest >= largest - 1e-9);
-  return end === 'right' ? part.outside.slice(thick.indexOf(true)) : part.outside.slice(0, thick.lastIndexOf(true) + 1);
+  const reached =
+    end === 'right' ? part.outside.slice(thick.indexOf(true)) : part.outside.slice(0, thick.lastIndexOf(true) + 1);
+  const fromChuck = end === 'right' ? reached : reached.toReversed();
+  const kept = fromChuck.slice(fromChuck.findIndex((s) => !thinsToChuck(part, s, end)));
+  // Where all of it thins towards the chuck there is nothing better than to do all of it here.
+  const sections = fromChuck.every((s) => thinsToChuck(part, s, end)) ? fromChuck : kept;
+  return end === 'right' ? sections : sections.toReversed();
+}
+
+/** No cylinder, and thinner at its end towards the chuck than at the one towards the free end. */
+function thinsToChuck(part: PartResult, { feature, from, to }: Placed<OutsideSection>, end: End): boolean {
+  if (feature.kind === 'cylinder') return false;
+  const inset = 0.02 * (to - from);
+  const [left, right] = [radiusAt(part.outline, from + inset), radiusAt(part.outline, to - inset)];
+  return end === 'right' ? left < right - 1e-6 : right < left - 1e-6;
 }
 
 /** The first setup, from the bar. */
@@ -117,7 +135,8 @@ const shortestBlankGrip: Mm = 8;
 export function needsBlank(part: PartResult, wishes: RouteWishes | undefined): boolean {
   const turned = sectionsFrom(part, firstEndOut(part, wishes));
   const left = part.outside.filter((s) => !turned.includes(s)).reduce((sum, s) => sum + (s.to - s.from), 0);
-  return left + facingAllowance >= jawClearance + shortestBlankGrip;
+  // Held on less than half its thickness it would be safer at the end of a bar.
+  return left + facingAllowance >= jawClearance + Math.max(shortestBlankGrip, part.outline.largestDiameter / 2);
 }
 
 /** The second setup: turned round and held on a surface finished in the first, or in a bush made for it when nothing can be gripped. */
@@ -189,7 +208,16 @@ interface GripChoice {
   readonly chuck: Chuck;
 }
 
-/** Cylinders that the jaws can hold, the one that gives way least first. Working surfaces count as three times as soft, threads as ten times, short grips by the square of how short they are. */
+/** By this much the work behind the grip may be thicker without keeping the jaws off. */
+const jawPlay: Mm = 0.02;
+
+/** What goes into the chuck beyond a section when that is gripped. */
+function deeperInChuck(part: PartResult, section: Placed<OutsideSection>, end: End): readonly Placed<OutsideSection>[] {
+  const at = part.outside.indexOf(section);
+  return end === 'left' ? part.outside.slice(at + 1) : part.outside.slice(0, at);
+}
+
+/** Cylinders that the jaws can hold, behind which nothing is thicker, the one that gives way least first. Working surfaces count as three times as soft, threads as ten times, short grips by the square of how short they are. */
 function gripSections(part: PartResult, lathe: Lathe, first: Holding, end: End): GripChoice[] {
   const candidates = first.sections.flatMap((section): (GripChoice & { readonly give: number })[] => {
     if (section.feature.kind !== 'cylinder') return [];
@@ -200,6 +228,7 @@ function gripSections(part: PartResult, lathe: Lathe, first: Holding, end: End):
     const room = section.to - section.from - clear;
     const length = Math.min(chuck.jawLength, room);
     if (length < Math.min(4, section.largest / 2)) return [];
+    if (deeperInChuck(part, section, end).some((s) => s.largest > section.smallest + jawPlay)) return [];
     const jaw = end === 'left' ? section.from + clear : section.to - clear;
     const give = giveAtEnd(part, jaw, end);
     const { role } = section.feature;

@@ -11,12 +11,15 @@ import { speedRange } from './machining.ts';
 import { handCut, nothing, type Outcome, type Scene, speedBelow } from './outcome.ts';
 import type { CutNumbers } from './route-result.ts';
 import { sideLength } from './tables/cone-setting.ts';
-import { coneTable, strokeDepth } from './tables/cone-table.ts';
+import { coneTable } from './tables/cone-table.ts';
 import { curveTable } from './tables/curve-table.ts';
 import { largestBetween, turnedDown, type Workpiece } from './workpiece.ts';
 
 /** Feed by hand along a side or across a step; `common practice`. */
 const slideFeed = 0.05;
+/** Depths of a stroke by hand along a cone, on the radius; `common practice`. */
+const outsideStroke: Mm = 0.4;
+const boreStroke: Mm = 0.2;
 
 export function performCone(
   scene: Scene,
@@ -45,6 +48,7 @@ export function performCone(
           : missingBar(draft, start),
       ],
     };
+  const stroke = Math.min(outside ? outsideStroke : boreStroke, cutter.maxDepth);
   const table = coneTable({
     id: `${draft.id}-table`,
     operation: draft.id,
@@ -53,22 +57,23 @@ export function performCone(
     startDiameter: start,
     where: task.where,
     thinEnd: task.thinEnd,
+    greatest: stroke,
     across: workshop.lathe.dials.crossSlide,
   });
   const side = sideLength(task.cone);
   const travel = workshop.lathe.dials.topSlideTravel;
   const cut = lightCut(scene, cutter, draft, holding, work, {
     diameter: Math.max(start, wide),
-    depth: strokeDepth,
+    depth: stroke,
     passes: table.rows.length,
     where: task.where,
   });
-  const stroke = cut ? (60 * side) / (cut.feed * cut.speed) : 40;
+  const time = cut ? (60 * side) / (cut.feed * cut.speed) : 40;
   return {
     ...nothing(after),
     cutter,
     cut,
-    cutting: table.rows.length * (stroke + 15) + 600,
+    cutting: table.rows.length * (time + 15) + 600,
     tables: [table],
     findings: travel !== undefined && travel < side ? [longerThanSlide(draft, side, travel)] : [],
   };

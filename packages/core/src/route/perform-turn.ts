@@ -13,7 +13,7 @@ import { betweenThicker } from './draft-outside.ts';
 import { giveOver, type Holding, steel } from './hold.ts';
 import { speedRange } from './machining.ts';
 import { noCuttingData, nothing, type Outcome, type Scene } from './outcome.ts';
-import { bendingShare, facingAllowance, roughBending } from './practice.ts';
+import { bendingShare, boreBending, facingAllowance, roughBending, usualTolerance } from './practice.ts';
 import { slidePerDivision } from './tables/dial.ts';
 import { turningTable } from './tables/turning-table.ts';
 import { largestBetween, turnedDown, type Workpiece } from './workpiece.ts';
@@ -40,7 +40,7 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
     return { ...nothing(after), cutter, cutting: 600, findings: [...reach, noCuttingData(draft)] };
   const yielding = inside ? giveOfBar(cutter) : giveOver(part, work, holding, draft.from, draft.to);
   // What a boring bar gives is the same all along the bore: it is measured and dialled away, it does not make the bore taper.
-  const wide = task.stage === 'rough' || inside;
+  const widest = task.stage === 'rough' ? roughBending : boreBending;
   const chosen = chooseCut(
     {
       diameter: Math.max(start, task.target),
@@ -49,7 +49,8 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
       division: slidePerDivision(lathe.dials.crossSlide),
       fewestPasses: task.stage === 'finish' ? 3 : 1,
       yielding,
-      bendingLimit: wide ? roughBending : Math.max(0.002, bendingShare * (task.tolerance ?? 0.1)),
+      bendingLimit:
+        task.stage === 'rough' || inside ? widest : Math.max(0.002, bendingShare * (task.tolerance ?? usualTolerance)),
       finish: task.stage === 'finish' ? paperFollows(part, draft, task) : undefined,
       speeds,
       cutData: machining.cutData,
@@ -125,7 +126,7 @@ export function performFace(scene: Scene, draft: Draft, diameter: Mm, work: Work
   const { workshop, machining } = scene;
   const cutter = turningCutter(workshop.cutters, 'face');
   if (!cutter) return { ...nothing(work), findings: [missingCutter(draft, 'a turning or facing cutter')] };
-  const speeds = machining && speedRange(machining.data, cutter.material, 'rough');
+  const speeds = machining && speedRange(machining.data, cutter.material, 'finish');
   if (!machining?.cutData || !speeds)
     return { ...nothing(work), cutter, cutting: 120, findings: [noCuttingData(draft)] };
   const along = workshop.lathe.dials.topSlide ?? workshop.lathe.dials.saddle;

@@ -226,6 +226,19 @@ describe('as a turner would do it', () => {
     expect(find(route, 'polish')?.title).toContain('Ra 0.4');
   });
 
+  test('jaws do not close on a neck with thicker work behind it in the chuck', () => {
+    const outside: PartDocument['outside'] = [
+      { kind: 'cylinder', id: 'collar', diameter: 16, length: 20 },
+      { kind: 'cylinder', id: 'neck', diameter: 9, length: 20 },
+      { kind: 'cylinder', id: 'flange', diameter: 30, length: 6 },
+      { kind: 'cylinder', id: 'spigot', diameter: 12, length: 40 },
+    ];
+    for (const firstEndOut of ['left', 'right'] as const) {
+      const route = plan({ outside }, {}, { firstEndOut });
+      for (const setup of route.setups) expect(setup.grip.on).not.toBe('neck');
+    }
+  });
+
   test('a part held on its thread when turned round is told so', () => {
     const outside: PartDocument['outside'] = [
       { kind: 'cone', id: 'nose', startDiameter: 10, endDiameter: 24, length: 10 },
@@ -288,7 +301,7 @@ const materials: readonly [name: string, printed: RegExp][] = [
   ['CuSn8', /bronze|CuSn8/],
   ['GJL-250', /cast iron|GJL/],
   ['EN AW-6082', /aluminium|6082/],
-  ['410', /\b410\b/],
+  ['416', /\b416\b/],
 ];
 
 describe.each(['high-speed steel', 'carbide'] as const)(

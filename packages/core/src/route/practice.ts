@@ -27,6 +27,10 @@ export const usablePower = 0.8;
 export const usualEfficiency = 0.75;
 /** How far the work may give way on the diameter while roughing. */
 export const roughBending: Mm = 0.15;
+/** How far a boring bar may give way on the diameter in the last cuts. */
+export const boreBending: Mm = 0.06;
+/** Tolerance of a diameter for which none is stated. */
+export const usualTolerance: Mm = 0.1;
 /** Share of a tolerance that bending may take up in the finishing cut. */
 export const bendingShare = 0.25;
 /** Handling between two passes: back, wind, set. */

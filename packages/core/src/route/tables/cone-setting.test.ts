@@ -59,6 +59,7 @@ test('the strokes of a cone end at its thin end, by less than two divisions of t
         startDiameter: start,
         where,
         thinEnd: 'free',
+        greatest: 0.4,
         across: { division: 0.02, perTurn: 1, reads: 'radius' },
       });
       const end = Number(table.rows.at(-1)?.diameter);

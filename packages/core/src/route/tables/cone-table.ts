@@ -4,8 +4,8 @@ import type { DialTable } from '../dial-table.ts';
 import { angleTolerance, type Cone, degreesMinutes, setOverAngle, sideLength } from './cone-setting.ts';
 import { type Dial, dialNote, dialSetting } from './dial.ts';
 
-/** Depth of one stroke by hand, on the radius; `common practice`. */
-export const strokeDepth: Mm = 0.2;
+/** Depth of each of the last two strokes, on the radius; `common practice`. */
+const lastStroke: Mm = 0.1;
 
 export interface ConeTableInput {
   readonly id: string;
@@ -17,7 +17,18 @@ export interface ConeTableInput {
   readonly where: 'outside' | 'bore';
   /** Which end is the thin one, seen from the chuck. */
   readonly thinEnd: 'free' | 'chuck';
+  /** Greatest depth of a stroke by hand, on the radius. */
+  readonly greatest: Mm;
   readonly across: Dial;
+}
+
+/** Depths reached stroke by stroke: as deep as may be, the last two light and alike. */
+function strokeDepths(depth: Mm, greatest: Mm): Mm[] {
+  const light = depth > 4 * lastStroke ? 2 : 0;
+  const heavy = depth - light * lastStroke;
+  const count = Math.max(1, Math.ceil(heavy / greatest - 1e-9));
+  const first = Array.from({ length: count }, (_, i) => (heavy * (i + 1)) / count);
+  return [...first, ...(light > 0 ? [depth - lastStroke, depth] : [])];
 }
 
 export function coneTable(input: ConeTableInput): DialTable {
@@ -26,7 +37,6 @@ export function coneTable(input: ConeTableInput): DialTable {
   const thin = Math.min(cone.startDiameter, cone.endDiameter);
   const wide = Math.max(cone.startDiameter, cone.endDiameter);
   const depth = input.where === 'outside' ? (input.startDiameter - thin) / 2 : (wide - input.startDiameter) / 2;
-  const strokes = Math.max(1, Math.ceil(depth / strokeDepth));
   return {
     id: input.id,
     kind: 'cone',
@@ -39,8 +49,8 @@ export function coneTable(input: ConeTableInput): DialTable {
       { key: 'diameter', title: input.where === 'outside' ? 'thin end' : 'wide end', unit: 'mm', decimals: 3 },
       { key: 'done', title: 'done', unit: '', blank: true },
     ],
-    rows: Array.from({ length: strokes }, (_, i) => {
-      const setting = dialSetting((depth * (i + 1)) / strokes, input.across);
+    rows: strokeDepths(Math.max(0, depth), input.greatest).map((reached, i) => {
+      const setting = dialSetting(reached, input.across);
       const sign = input.where === 'outside' ? -2 : 2;
       return {
         stroke: i + 1,

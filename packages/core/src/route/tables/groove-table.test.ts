@@ -11,7 +11,7 @@ test('plunges side by side leave no ridge, reach both walls and pass neither', (
     fc.property(sizes, ({ cutter, width }) => {
       const places = plungePlaces(width, cutter);
       expect(places[0]).toBe(0);
-      expect((places.at(-1) ?? 0) + cutter).toBeCloseTo(width, 9);
+      expect((places.at(-1) ?? 0) + cutter).toBeCloseTo(width, 8);
       places.slice(1).forEach((place, i) => {
         expect(place).toBeLessThanOrEqual((places[i] ?? 0) + cutter + 1e-9);
       });
