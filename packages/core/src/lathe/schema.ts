@@ -6,6 +6,7 @@ import { cutterSchema, drillSchema } from '../cutting/cutter.ts';
 import { gaugeSchema } from '../evidence/schema.ts';
 import { idField, lengthField, numberField, textField } from '../units/fields.ts';
 import type { LengthUnit } from '../units/length.ts';
+import { testsSchema } from './test-schema.ts';
 
 function dial(unit: LengthUnit, what: string) {
   return z
@@ -92,6 +93,7 @@ function latheSchema(unit: LengthUnit) {
       ])
       .optional(),
     changeGears: z.array(z.int().min(10).max(200)).max(60).optional(),
+    tests: testsSchema(unit).optional().describe('tests of its stiffness, and what it has been heard and seen to do'),
   });
 }
 

@@ -71,6 +71,52 @@ export const structure = {
     kind: 'computed',
     note: 'formulas partly read, partly from memory, checked there by independent computation',
   },
+  NSKF: {
+    title: 'Deflection formula of preloaded angular-contact ball bearings, with the stiffnesses computed from it',
+    kind: 'from memory',
+    note: 'balls only; the housing and the spindle nose give as well',
+  },
+  BISU: {
+    title:
+      'Bisu, Gerard, K’nevez, Laheurte, Cahuc, arXiv 0908.2879 (abstract): chatter at 190 Hz on a medium centre lathe',
+    kind: 'read',
+    address: 'https://ar5iv.arxiv.org/html/0908.2879',
+  },
+  SNAF: {
+    title: 'Hobby measurement of a small lathe: lift of the cross slide before and after a fitted gib',
+    kind: 'read',
+    address: 'https://snafu.org/other/projects/2021/1205',
+    note: 'the load was not measured',
+  },
+  GRZ: {
+    title: 'Inspection record of one maker of a centre lathe, G1 to G14',
+    kind: 'read',
+    address: 'https://manualshive.com/ru/manual/grizzly/g0509g/2266608',
+  },
+  'lathe-judgement': {
+    title: 'Judgement: no measurement of this element of a light lathe could be found',
+    kind: 'from memory',
+    note: 'wide on purpose; the owner’s own tests replace it',
+  },
+  'lathe-kc-spread': {
+    title: 'Spread of the specific cutting force between publishers, reference/cutting/kc-spread.csv',
+    kind: 'computed',
+  },
+  'lathe-depths': {
+    title: 'Depths of cut and overhangs usual on light lathes, reference/cutting/machine-typicals.csv',
+    kind: 'common practice',
+  },
+  'wu-1989': {
+    title:
+      'Wu, A New Approach of Formulating the Transfer Function for Dynamic Cutting Processes, J. Eng. Ind. 111 (1989): metal pressed aside by the flank',
+    kind: 'from memory',
+    note: 'the constant, about 4·10⁴ N/mm³ for steel, is from memory as well',
+  },
+  'laplace-approximation': {
+    title:
+      'Maximum a posteriori estimate with the normal distribution that touches it: standard result of Bayesian statistics',
+    kind: 'from memory',
+  },
   KJ: {
     title: 'University exercise on the stiffness of a centre lathe (manufacturing-technology textbooks)',
     kind: 'from memory',

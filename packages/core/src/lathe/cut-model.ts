@@ -1,0 +1,276 @@
+/**
+ * What cuts of one setup do on this lathe: force, size along the work, and whether they sing, with the spread of all that is
+ * not known of the lathe. Whatever does not depend on the cut is worked out once.
+ */
+import type { EdgeCondition } from '../cutting/edge.ts';
+import { groovingForce } from '../cutting/grooving.ts';
+import { type CutData, chipCompression, inPlaneRatio, rakeCorrection, turningForce } from '../cutting/turning-force.ts';
+import { DomainError } from '../errors.ts';
+import { leastOnGrid, lobeGrid } from '../structure/stability.ts';
+import type { MmPerNewton } from '../structure/stepped-beam.ts';
+import { type MetrePerMinute, type Mm, type MmPerRev, type Newton, type Radian, radians } from '../units/quantities.ts';
+import { checkSetup, clampedWork, giveAtCut, type Setup } from './chain.ts';
+import type { Values } from './elements.ts';
+import { draws, type Joint, middle } from './sampling.ts';
+import { latheModes, oriented } from './vibration.ts';
+
+/** Forces and chip of a cut, before anything gives way. */
+export interface CutForces {
+  readonly cutting: Newton;
+  /** Square to the surface cut. */
+  readonly square: Newton;
+  readonly feed: Newton;
+  readonly chipWidth: Mm;
+  readonly chipThickness: Mm;
+  readonly effectiveApproach: Radian;
+  /** By how much the in-plane force grows for each mm of breadth and of thickness [MPa]. */
+  readonly chipStiffness: number;
+}
+
+export interface CutMaterial {
+  readonly cutData: CutData;
+  /** Hardens where it is rubbed. */
+  readonly hardens: boolean;
+}
+
+/** A setup made ready: the spread of its give, and of its limits. */
+export interface PreparedSetup {
+  readonly setup: Setup;
+  readonly material: CutMaterial;
+  /** Give at every station with the middle values. */
+  readonly give: readonly MmPerNewton[];
+  /** Station that gives most. */
+  readonly softest: number;
+  /** One for each draw. */
+  readonly drawn: readonly Drawn[];
+}
+
+interface Drawn {
+  readonly values: Values;
+  readonly least: MmPerNewton;
+  readonly most: MmPerNewton;
+  /** ln of chip breadth times chip stiffness at the limit, by approach angle and rubbing time. */
+  readonly limits: Float64Array;
+}
+
+/** Draws that stand for what is not known. */
+export const usualDraws = 64;
+const approachSteps = 7;
+const approachStep = Math.PI / 2 / (approachSteps - 1);
+/** Rubbing time C/(Kf v) the limits are worked out for [s], evenly in logarithm; below the first it does not matter. */
+const rubbingLeast = 5e-6;
+const rubbingSteps = 10;
+const rubbingRatio = 2.2;
+/** Rubbing of an edge over that of a honed one: the land that rubs grows with the rounding, and the rubbing with its square. */
+const edgeRubbing: Record<EdgeCondition, number> = { sharp: 0.4, honed: 1, moulded: 2.5 };
+/** ln of a load that no cut reaches [N/mm]. */
+const unlimited = Math.log(1e6);
+
+/**
+ * Makes a setup ready for any number of cuts.
+ *
+ * @throws DomainError when the setup cannot stand
+ */
+export function prepareSetup(joint: Joint, setup: Setup, material: CutMaterial, count = usualDraws): PreparedSetup {
+  checkSetup(setup);
+  const bending = clampedWork(setup.work, setup.stations);
+  const give = giveAtCut(middle(joint), setup, bending);
+  const softest = give.reduce((best, c, i) => (c > (give[best] ?? 0) ? i : best), 0);
+  const ratio = inPlaneRatio(radians(setup.cutter.rake));
+  const drawn = draws(joint, count).map((values): Drawn => {
+    const all = giveAtCut(values, setup, bending);
+    return {
+      values,
+      least: Math.min(...all),
+      most: Math.max(...all),
+      limits: limitTable(values, setup, setup.stations[softest] ?? 0, ratio),
+    };
+  });
+  return { setup, material, give, softest, drawn };
+}
+
+function limitTable(values: Values, setup: Setup, station: Mm, ratio: number): Float64Array {
+  const modes = latheModes(values, setup, station);
+  const square = setup.operation === 'facing' ? 'axial' : 'radial';
+  const table = new Float64Array(approachSteps * rubbingSteps);
+  for (let a = 0; a < approachSteps; a++) {
+    const facing = { effectiveApproach: a * approachStep, square, inPlaneRatio: ratio } as const;
+    const grid = lobeGrid(oriented(modes, facing), 'coarse');
+    for (let r = 0; r < rubbingSteps; r++) {
+      const time = r === 0 ? 0 : rubbingLeast * rubbingRatio ** (r - 1);
+      const limit = leastOnGrid(grid, time);
+      table[a * rubbingSteps + r] = limit < Infinity ? Math.min(unlimited, Math.log(limit)) : unlimited;
+    }
+  }
+  return table;
+}
+
+/** ln of the limit between the entries of the table. */
+function limitAt(table: Float64Array, approach: Radian, rubbingTime: number): number {
+  const a = Math.min(approachSteps - 1 - 1e-9, Math.max(0, approach / approachStep));
+  const steps = rubbingTime > 0 ? 1 + Math.log(rubbingTime / rubbingLeast) / Math.log(rubbingRatio) : 0;
+  const r = Math.min(rubbingSteps - 1 - 1e-9, Math.max(0, steps));
+  const [i, j] = [Math.floor(a), Math.floor(r)];
+  const [u, v] = [a - i, r - j];
+  const at = (p: number, q: number) => table[p * rubbingSteps + q] ?? unlimited;
+  return (1 - u) * ((1 - v) * at(i, j) + v * at(i, j + 1)) + u * ((1 - v) * at(i + 1, j) + v * at(i + 1, j + 1));
+}
+
+/** Forces of a cut in this setup; depth is the width of the edge when grooving or parting. */
+export function cutForces(setup: Setup, material: CutMaterial, depth: Mm, feed: MmPerRev): CutForces {
+  const { cutter, operation } = setup;
+  const { cutData } = material;
+  const rake = radians(cutter.rake);
+  const slope = (thickness: Mm, squeeze: number) =>
+    (1 - cutData.exponent) *
+    cutData.specificForce *
+    thickness ** -cutData.exponent *
+    squeeze *
+    rakeCorrection(rake, cutData.rakeReference ?? 0) *
+    inPlaneRatio(rake);
+  if (operation === 'grooving' || operation === 'parting') {
+    const made = groovingForce({ width: depth, feed, rake, edge: cutter.edge, cutData });
+    return {
+      cutting: made.cutting,
+      square: made.radial,
+      feed: 0,
+      chipWidth: depth,
+      chipThickness: feed,
+      effectiveApproach: 0,
+      chipStiffness: slope(feed, chipCompression.groove),
+    };
+  }
+  const where = operation === 'boring' ? 'bore' : 'outside';
+  const { noseRadius } = cutter;
+  const approachAngle = radians(cutter.approachAngle);
+  const made = turningForce({ depth, feed, noseRadius, approachAngle, rake, edge: cutter.edge, cutData, where });
+  return {
+    cutting: made.cutting,
+    square: made.radial,
+    feed: made.feed,
+    chipWidth: made.chipWidth,
+    chipThickness: made.chipThickness,
+    effectiveApproach: Math.min(made.effectiveApproach, Math.PI / 2),
+    chipStiffness: slope(made.chipThickness, chipCompression[where]),
+  };
+}
+
+/** How near a cut is to singing. */
+export interface Chatter {
+  /** Share of the draws in which it sings. */
+  readonly probability: number;
+  /** Limit over what the cut asks: above 1 it is quiet; middle, and the bounds of nine in ten draws. */
+  readonly margin: { readonly low: number; readonly middle: number; readonly high: number };
+}
+
+/** Whether a cut sings, over all draws. */
+export function chatter(prepared: PreparedSetup, forces: CutForces, speed: MetrePerMinute): Chatter {
+  const margins = chatterMargins(prepared, forces, speed);
+  const sings = margins.reduce((n, m) => n + (m < 0 ? 1 : 0), 0);
+  const sorted = margins.sort();
+  const at = (share: number) => Math.exp(sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0);
+  return {
+    // One draw more on either side: none of 64 singing does not prove that none ever will.
+    probability: (sings + 0.5) / (margins.length + 1),
+    margin: { low: at(0.05), middle: at(0.5), high: at(0.95) },
+  };
+}
+
+/** ln of limit over load for each draw. */
+function chatterMargins(prepared: PreparedSetup, forces: CutForces, speed: MetrePerMinute): Float64Array {
+  if (!(speed > 0)) throw new DomainError('cuttingSpeed', speed, 'more than 0 m/min');
+  const v = (speed * 1000) / 60;
+  const margins = new Float64Array(prepared.drawn.length);
+  const blunt = edgeRubbing[prepared.setup.cutter.edge];
+  const load = Math.log(forces.chipWidth * forces.chipStiffness);
+  prepared.drawn.forEach(({ values, limits }, i) => {
+    const time = (values.rubbing * blunt) / (forces.chipStiffness * values.force * v);
+    margins[i] = limitAt(limits, forces.effectiveApproach, time) - load - Math.log(values.force);
+  });
+  return margins;
+}
+
+/** ln of limit over load of one cut for one set of values, without tables. */
+export function marginOf(values: Values, setup: Setup, station: Mm, forces: CutForces, speed: MetrePerMinute): number {
+  const square = setup.operation === 'facing' ? 'axial' : 'radial';
+  const facing = {
+    effectiveApproach: forces.effectiveApproach,
+    square,
+    inPlaneRatio: inPlaneRatio(radians(setup.cutter.rake)),
+  } as const;
+  const grid = lobeGrid(oriented(latheModes(values, setup, station), facing), 'coarse');
+  const rubbing = values.rubbing * edgeRubbing[setup.cutter.edge];
+  const time = (rubbing * 60) / (forces.chipStiffness * values.force * speed * 1000);
+  const limit = Math.min(unlimited, Math.log(leastOnGrid(grid, time)));
+  return limit - Math.log(forces.chipWidth * forces.chipStiffness * values.force);
+}
+
+/** Force square to the surface against depth, known at a ladder of depths. */
+export interface ForceLadder {
+  readonly depths: Float64Array;
+  readonly forces: Float64Array;
+}
+
+/** The ladder of one feed, up to a depth. */
+export function forceLadder(setup: Setup, material: CutMaterial, feed: MmPerRev, deepest: Mm): ForceLadder {
+  const rungs = 14;
+  const shallowest = Math.min(0.002, deepest / 4);
+  const depths = new Float64Array(rungs);
+  const forces = new Float64Array(rungs);
+  for (let i = 0; i < rungs; i++) {
+    const depth = shallowest * (deepest / shallowest) ** (i / (rungs - 1));
+    depths[i] = depth;
+    forces[i] = cutForces(setup, material, depth, feed).square;
+  }
+  return { depths, forces };
+}
+
+/**
+ * Depth really taken when a depth is set: a = a₀ − F(a) c, F straight between the rungs.
+ *
+ * Below the lowest rung the force is that of the lowest rung: the edge's own push does not vanish.
+ */
+export function takenOnLadder({ depths, forces }: ForceLadder, set: Mm, give: MmPerNewton): Mm {
+  let [lower, lowerForce] = [0, forces[0] ?? 0];
+  if (give * lowerForce >= set) return 0;
+  for (let i = 0; i < depths.length; i++) {
+    const [depth, force] = [depths[i] ?? 0, forces[i] ?? 0];
+    if (depth + give * force >= set || i === depths.length - 1) {
+      const slope = depth > lower ? (force - lowerForce) / (depth - lower) : 0;
+      return Math.min(set, (set - give * (lowerForce - slope * lower)) / (1 + give * slope));
+    }
+    [lower, lowerForce] = [depth, force];
+  }
+  return set;
+}
+
+/** What giving way does to the size, on the diameter (or to the length, when facing). */
+export interface SizeResult {
+  /** At each station with the middle values. */
+  readonly error: readonly Mm[];
+  /** Greatest less least along the work; middle, and bounds of nine in ten draws. */
+  readonly taper: { readonly low: Mm; readonly middle: Mm; readonly high: Mm };
+  /** Greatest error, bounds of nine in ten draws. */
+  readonly most: { readonly low: Mm; readonly middle: Mm; readonly high: Mm };
+}
+
+/** Size along the work after one pass. */
+export function sizeAfter(prepared: PreparedSetup, ladder: ForceLadder, depth: Mm): SizeResult {
+  const sides = prepared.setup.operation === 'facing' ? 1 : 2;
+  const left = (give: MmPerNewton) => sides * (depth - takenOnLadder(ladder, depth, give));
+  const error = prepared.give.map(left);
+  const tapers = new Float64Array(prepared.drawn.length);
+  const mosts = new Float64Array(prepared.drawn.length);
+  prepared.drawn.forEach(({ values, least, most }, i) => {
+    const worst = left(most * values.force);
+    mosts[i] = worst;
+    tapers[i] = worst - left(least * values.force);
+  });
+  return { error, taper: band(tapers), most: band(mosts) };
+}
+
+function band(values: Float64Array): { low: number; middle: number; high: number } {
+  const sorted = values.sort();
+  const at = (share: number) => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0;
+  return { low: at(0.05), middle: at(0.5), high: at(0.95) };
+}
