@@ -40,7 +40,11 @@ export function closedLoop(outline: Outline): Segment[] {
   });
 }
 
-/** Points along a segment, both ends included, so near that the straight lines between them stay within `tolerance` of it. */
+/**
+ * Points along a segment, both ends included, so near that the straight lines between them stay within `tolerance` of it.
+ *
+ * @internal for tests that look at an outline by sampling it
+ */
 export function segmentPoints(segment: Segment, tolerance: Mm): Point[] {
   if (segment.kind === 'line') return [segment.from, segment.to];
   const step = 2 * Math.acos(Math.max(0, 1 - Math.max(tolerance, 1e-9) / segment.radius));
@@ -96,7 +100,11 @@ function meanDiameter(chain: readonly Segment[], a: Mm, b: Mm): Mm {
   return 2 * ((5 * at(0.5 - x) + 8 * at(0.5) + 5 * at(0.5 + x)) / 18) ** 0.25;
 }
 
-/** The box around the half-section: left end, right end and largest radius. */
+/**
+ * The box around the half-section: left end, right end and largest radius.
+ *
+ * @internal for tests
+ */
 export function boundingBox(outline: Outline): { left: Mm; right: Mm; radius: Mm } {
   const boxes = outline.outside.map(bounds);
   return {

@@ -8,6 +8,7 @@ import { workshopSchema } from '../lathe/schema.ts';
 import { materialQuestions } from '../materials/questions.ts';
 import { partQuestions } from '../part/questions.ts';
 import type { Question } from '../question.ts';
+import { recoverQuestions } from '../recover/questions.ts';
 import { routeQuestions } from '../route/questions.ts';
 import { driveQuestions } from '../standards/drives/questions.ts';
 import { finishQuestions } from '../standards/finish/questions.ts';
@@ -32,13 +33,18 @@ export const questions: readonly Question[] = [
   ...materialQuestions,
   ...cuttingQuestions,
   ...structureQuestions,
+  ...recoverQuestions,
   ...dutyQuestions,
   ...partQuestions,
   ...routeQuestions,
   ...jobQuestions,
 ];
 
-/** Documents with a schema of their own, bare numbers in millimetres; with `"units": "in"` the same schema takes inches. */
+/**
+ * Documents with a schema of their own, bare numbers in millimetres; with `"units": "in"` the same schema takes inches.
+ *
+ * @internal for the pages that are made from the code
+ */
 export const documents: Readonly<Record<string, z.ZodType>> = {
   job: jobSchema('mm'),
   workshop: workshopSchema('mm'),

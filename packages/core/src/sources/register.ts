@@ -15,6 +15,7 @@ import { structure } from './structure.ts';
 import { surface } from './surface.ts';
 import { threads } from './threads.ts';
 
+/** @internal for the test that keys are unique over all of them */
 export const chapters = {
   general,
   fits,

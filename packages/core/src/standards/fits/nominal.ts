@@ -2,7 +2,7 @@
  * A bare nominal size, as it is typed into a question.
  */
 import { InputError } from '../../errors.ts';
-import { type LengthUnit, lengthIssue, type ParsedLength, readLength } from '../../units/length.ts';
+import { type LengthUnit, type ParsedLength, parseLength } from '../../units/length.ts';
 import { withoutNoise } from './noise.ts';
 
 /**
@@ -15,8 +15,7 @@ import { withoutNoise } from './noise.ts';
  * @throws InputError when it is no length or not over 0
  */
 export function parseNominal(value: string | number, understood: LengthUnit, path: string): ParsedLength {
-  const length = readLength(String(value), understood);
-  if (!length) throw new InputError([lengthIssue(path, value)]);
+  const length = parseLength(String(value), understood, path);
   if (!(length.mm > 0)) {
     throw new InputError([{ path, value, expected: 'a size greater than 0', example: '12.5 or 5/16 in' }]);
   }
