@@ -9,7 +9,7 @@ import { sql } from 'kysely';
 import { attachmentTypes, isOfType } from './attachment-types.ts';
 import type { Connection } from './connection.ts';
 import { attachmentFolder, keptDatabases } from './data-folder.ts';
-import { writeDurably } from './durable-file.ts';
+import { onDisk, writeDurably } from './durable-file.ts';
 import { StoreError } from './store-error.ts';
 import { query } from './tables.ts';
 
@@ -42,7 +42,7 @@ export const largestAttachment = 25_000_000;
 
 export function attachmentsIn(db: Connection, folder: string): Attachments {
   const files = attachmentFolder(folder);
-  mkdirSync(files, { recursive: true, mode: 0o700 });
+  onDisk(files, () => mkdirSync(files, { recursive: true, mode: 0o700 }));
 
   const find = (hash: string) => db.first(query.selectFrom('attachment').selectAll().where('hash', '=', hash));
 

@@ -5,7 +5,7 @@ import { readAttachment } from './attachments.ts';
 import { check } from './check.ts';
 import { type Connection, connect } from './connection.ts';
 import { attachmentFolder } from './data-folder.ts';
-import { syncFile, syncFolder } from './durable-file.ts';
+import { onDisk, syncFile, syncFolder } from './durable-file.ts';
 import { StoreError } from './store-error.ts';
 import { query } from './tables.ts';
 
@@ -27,10 +27,12 @@ export async function backUp(db: Connection, folder: string, target: string): Pr
     rmSync(unfinished, { force: true });
     await db.backup(unfinished);
     const { jobs, attachments, problems } = complete(unfinished, folder);
-    syncFile(unfinished);
     refuseExisting(path);
-    renameSync(unfinished, path);
-    syncFolder(dirname(path));
+    onDisk(path, () => {
+      syncFile(unfinished);
+      renameSync(unfinished, path);
+      syncFolder(dirname(path));
+    });
     return { path, jobs, attachments, bytes: statSync(path).size, problems };
   } finally {
     rmSync(unfinished, { force: true });

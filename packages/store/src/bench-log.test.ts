@@ -62,9 +62,10 @@ test('one entry that cannot be kept does not hold up the others', () => {
     { id: 'c', job, at: 'yesterday', content: 1 },
     { id: 'd', job, at, content: undefined },
     { id: 'e', job, at, content: 'x'.repeat(70_000) },
+    { id: 'g', job, at, content: JSON.parse('['.repeat(30_000) + ']'.repeat(30_000)) },
     { id: 'f', job, at, content: 1 },
   ]);
-  expect(outcomes.map(({ outcome }) => outcome)).toEqual([...Array(5).fill('refused'), 'added']);
+  expect(outcomes.map(({ outcome }) => outcome)).toEqual([...Array(6).fill('refused'), 'added']);
   expect(outcomes[0]).toMatchObject({ why: 'There is no job nowhere.' });
 });
 

@@ -2,8 +2,8 @@
  * What was done and measured at the machine. Entries are only added. Each carries an id made where it was written,
  * so that a phone without reception may send what it holds as often as it likes.
  */
-import type { Json } from '@sparewright/core/job/merge';
-import { same } from '@sparewright/core/job/merge';
+import { InputError } from '@sparewright/core/errors';
+import { type Json, same } from '@sparewright/core/job/merge';
 import type { Connection } from './connection.ts';
 import { keepMentions } from './mentions.ts';
 import { plainJson } from './packed-json.ts';
@@ -52,9 +52,9 @@ export function benchLogIn(db: Connection): BenchLog {
 
   function append(entry: NewEntry, received: string): Appended {
     const { id, job, at } = entry;
-    const why = refusal(entry);
-    if (why !== undefined) return { id, outcome: 'refused', why };
-    const content = plainJson(entry.content);
+    const content = contentOf(entry);
+    if ('why' in content) return { id, outcome: 'refused', ...content };
+    const { json, text } = content;
     const document = db.first(
       query.selectFrom('document').select('key').where('kind', '=', 'job').where('id', '=', job),
     )?.key;
@@ -62,11 +62,10 @@ export function benchLogIn(db: Connection): BenchLog {
     const held = db.first(entries.where('document', '=', document).where('bench_entry.id', '=', id));
     if (held) {
       const known = { ...held, content: plainJson(JSON.parse(held.content)) };
-      return known.at === at && same(known.content, content)
+      return known.at === at && same(known.content, json)
         ? { id, outcome: 'known' }
         : { id, outcome: 'differs', held: known };
     }
-    const text = JSON.stringify(content);
     db.run(query.insertInto('bench_entry').values({ document, id, at, received, content: text }));
     keepMentions(db, document, text);
     return { id, outcome: 'added' };
@@ -91,12 +90,19 @@ export function benchLogIn(db: Connection): BenchLog {
   };
 }
 
-function refusal({ id, at, content }: NewEntry): string | undefined {
-  if (id.length < 1 || id.length > 80) return 'The id of an entry has 1 to 80 characters.';
+/** What is to be kept of an entry, or why it is not kept. */
+function contentOf({ id, at, content }: NewEntry): { json: Json; text: string } | { why: string } {
+  if (id.length < 1 || id.length > 80) return { why: 'The id of an entry has 1 to 80 characters.' };
   if (!/^\d{4}-\d\d-\d\dT/.test(at) || Number.isNaN(Date.parse(at)))
-    return 'The time must be like 2026-03-01T09:30:00Z.';
-  const text: string | undefined = JSON.stringify(content);
-  if (text === undefined) return 'The entry is empty.';
-  if (text.length > mostCharacters) return `The entry is longer than ${mostCharacters} characters.`;
-  return undefined;
+    return { why: 'The time must be like 2026-03-01T09:30:00Z.' };
+  try {
+    const json = plainJson(content);
+    const text = JSON.stringify(json);
+    return text.length > mostCharacters
+      ? { why: `The entry is longer than ${mostCharacters} characters.` }
+      : { json, text };
+  } catch (error) {
+    if (error instanceof InputError) return { why: error.message };
+    throw error;
+  }
 }

@@ -1,9 +1,36 @@
 /** Files that are either whole or not there, whatever happens while they are written. */
 import { closeSync, fsyncSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
 import { dirname } from 'node:path';
+import { StoreError } from './store-error.ts';
+
+const hindrances: Readonly<Record<string, string>> = {
+  ENOSPC: 'the disk is full',
+  EDQUOT: 'the disk is full',
+  EACCES: 'it may not be written',
+  EPERM: 'it may not be written',
+  EROFS: 'the disk is read-only',
+  ENOTDIR: 'a part of its path is no folder',
+  EEXIST: 'there is something else of that name',
+  EIO: 'the disk does not answer',
+};
+
+/** What hinders the disk, in words; a mistake of this program stays what it is. */
+export function onDisk<T>(path: string, action: () => T): T {
+  try {
+    return action();
+  } catch (error) {
+    const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+    const why = hindrances[code];
+    throw why === undefined ? error : new StoreError('disk', `${path} cannot be written: ${why}.`);
+  }
+}
 
 /** Writes a file through a temporary one beside it: written, on the disk, renamed, the name on the disk. */
 export function writeDurably(path: string, bytes: Uint8Array): void {
+  onDisk(path, () => writeWhole(path, bytes));
+}
+
+function writeWhole(path: string, bytes: Uint8Array): void {
   const temporary = `${path}.${process.pid}.unfinished`;
   try {
     const file = openSync(temporary, 'w', 0o600);

@@ -80,7 +80,7 @@ export interface HistoryOptions {
   readonly key: number;
   /** @throws InputError when the document is none of its kind */
   readonly check: (document: Json) => void;
-  /** Called for each new revision, in the same transaction. */
+  /** Called with each document that becomes the latest, in the same transaction. */
   readonly saved: (document: Json, at: string) => void;
 }
 
@@ -97,7 +97,7 @@ export function historyOf(db: Connection, options: HistoryOptions): History {
     return { ...revisionOf(row), document: plainJson(migrate(kind, unpack(row.content))) };
   }
 
-  function add(document: Json, notes: SaveNotes, saved = new Date().toISOString()): number {
+  function add(document: Json, notes: SaveNotes, saved: string): number {
     const number = head() + 1;
     const { author, undoes, summary } = notes;
     db.run(
@@ -113,26 +113,32 @@ export function historyOf(db: Connection, options: HistoryOptions): History {
     );
     db.run(query.updateTable('document').set({ head: number }).where('key', '=', key));
     keepMentions(db, key, JSON.stringify(document));
+    return number;
+  }
+
+  function addLatest(document: Json, notes: SaveNotes): number {
+    const saved = new Date().toISOString();
+    const number = add(document, notes, saved);
     options.saved(document, saved);
     return number;
   }
 
   function saveUpon(base: number, document: Json, notes: SaveNotes): Saved {
     const latest = head();
-    if (base === latest && latest === 0) return { kind: 'saved', revision: add(document, notes), document };
+    if (base === latest && latest === 0) return { kind: 'saved', revision: addLatest(document, notes), document };
     const last = revision(latest);
     const theirs = last.document;
     // A save that was sent twice, or that changes nothing.
     if (same(document, theirs) && (notes.undoes === undefined || notes.undoes === last.undoes))
       return { kind: 'saved', revision: latest, document };
-    if (base === latest) return { kind: 'saved', revision: add(document, notes), document };
+    if (base === latest) return { kind: 'saved', revision: addLatest(document, notes), document };
     const from = base === 0 ? {} : revision(base).document;
     const merged = merge(from, document, theirs);
     if (merged.kind === 'conflict') return conflict(last, merged.conflicts);
     // Each copy is sound by itself, but what they make together is no document.
     if (!passes(check, merged.document)) return conflict(last, [{ path: '', base: from, ours: document, theirs }]);
     const changed = differingPaths(document, merged.document);
-    const number = same(merged.document, theirs) ? latest : add(merged.document, notes);
+    const number = same(merged.document, theirs) ? latest : addLatest(merged.document, notes);
     const result = { revision: number, document: merged.document };
     return changed.length === 0 ? { kind: 'saved', ...result } : { kind: 'merged', ...result, changed };
   }
@@ -166,6 +172,8 @@ export function historyOf(db: Connection, options: HistoryOptions): History {
     takeBack: (number, author) => db.write(() => goTo(number - 1, number, { author, undoes: number })),
     adopt(revisions) {
       for (const { document, saved, ...notes } of revisions) add(document, notes, saved);
+      const latest = revisions.at(-1);
+      if (latest) options.saved(latest.document, latest.saved);
     },
   };
 }

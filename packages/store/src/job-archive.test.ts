@@ -47,6 +47,19 @@ describe('an archive of a job', () => {
     expect(portable(store, copy.id)).toEqual(portable(store, id));
   });
 
+  test('brings along an earlier state that today’s rules would refuse, but not such a latest one', () => {
+    const here = temporaryStore();
+    const there = temporaryStore();
+    const { id } = here.jobs.create(plunger, {});
+    here.jobs.save(id, 1, { ...plunger, hazard: 'lifting' }, {});
+    const text = here.archives.export(id);
+    const early = text.replace('"hazard":"pressure"', '"hazard":"steam"');
+    expect(there.archives.import(early).revision).toBe(2);
+    expect(there.jobs.revision(id, 1).document).toMatchObject({ hazard: 'steam' });
+    expect(() => there.jobs.restore(id, 1)).toThrow('hazard: got "steam"');
+    expect(() => there.archives.import(text.replace('"hazard":"lifting"', '"hazard":"steam"'))).toThrow('hazard');
+  });
+
   test.each([
     ['{', 'expected JSON text'],
     ['{}', 'sparewright: got nothing'],

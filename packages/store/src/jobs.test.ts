@@ -48,6 +48,9 @@ describe('a job', () => {
       'units: got "ell", expected one of "mm", "in"',
     );
     expect(() => jobs.create(undefined, {})).toThrow(InputError);
+    expect(() => jobs.create(JSON.parse(`${'['.repeat(99_999)}${']'.repeat(99_999)}`), {})).toThrow(
+      'at most 100 levels',
+    );
     const { id } = jobs.create(jobDocument(), {});
     expect(() => jobs.save(id, 1, jobDocument({ colour: 'red' }), {})).toThrow('no field named colour');
     expect(jobs.list(everything).total).toBe(1);
@@ -132,6 +135,7 @@ describe('saving', () => {
     });
     jobs.summarise(id, 3, { stage: 'part' });
     expect(jobs.get(id).summary.stage).toBe('part');
+    expect(() => jobs.summarise(id, 9, {})).toThrow('There is no revision 9');
   });
 
   test('a change of the same thing is a conflict that stores nothing', () => {

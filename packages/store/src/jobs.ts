@@ -129,14 +129,9 @@ export function jobsIn(db: Connection): Jobs {
     create,
     save: (id, base, document, summary, notes) => history(id, 'change').save(base, document, { ...notes, summary }),
     summarise(id, number, summary) {
-      const { key } = history(id, 'read');
-      db.run(
-        query
-          .updateTable('revision')
-          .set(summaryColumns(summary))
-          .where('document', '=', key)
-          .where('number', '=', number),
-      );
+      const { key, revision } = history(id, 'read');
+      const of = query.updateTable('revision').set(summaryColumns(summary)).where('document', '=', key);
+      db.run(of.where('number', '=', revision(number).number));
     },
     revisions: (id) => history(id, 'read').revisions(),
     revision: (id, number) => history(id, 'read').revision(number),

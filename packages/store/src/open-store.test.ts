@@ -152,5 +152,9 @@ describe('opening', () => {
     const folder = temporaryFolder();
     mkdirSync(databasePath(folder));
     expect(() => openStore({ folder })).toThrow('cannot be read or written');
+    const file = join(temporaryFolder(), 'letter.txt');
+    writeFileSync(file, 'Dear aunt');
+    expect(() => openStore({ folder: file })).toThrow('there is something else of that name');
+    expect(() => openStore({ folder: join(file, 'data') })).toThrow('a part of its path is no folder');
   });
 });

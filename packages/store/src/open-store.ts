@@ -7,6 +7,7 @@ import { type CheckReport, check, type Depth } from './check.ts';
 import { type Connection, connect } from './connection.ts';
 import { databasePath } from './data-folder.ts';
 import { defaultFolder } from './default-folder.ts';
+import { onDisk } from './durable-file.ts';
 import { lockShared } from './folder-lock.ts';
 import { type Archives, archivesIn } from './job-archive.ts';
 import { type Jobs, jobsIn } from './jobs.ts';
@@ -35,7 +36,7 @@ export interface Store {
  * @throws StoreError when the database is damaged, of another program, or of a newer one: then nothing was written
  */
 export function openStore({ folder = defaultFolder() }: { readonly folder?: string | undefined } = {}): Store {
-  mkdirSync(folder, { recursive: true, mode: 0o700 });
+  onDisk(folder, () => mkdirSync(folder, { recursive: true, mode: 0o700 }));
   const lock = lockShared(folder);
   let db: Connection | undefined;
   try {

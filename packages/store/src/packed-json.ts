@@ -17,9 +17,19 @@ export function unpack(content: Buffer): Json {
   }
 }
 
+/** No document and no entry of ours comes near this; a hundred brackets are a mistake or an attack. */
+const deepest = 100;
+
 /** The value as JSON keeps it, so that what is checked is what is stored. @throws InputError when nothing is left of it */
 export function plainJson(value: unknown): Json {
+  if (isDeeper(value, deepest))
+    throw new InputError([{ path: '', value: 'brackets in brackets', expected: `at most ${deepest} levels of them` }]);
   const text: string | undefined = JSON.stringify(value);
   if (text === undefined) throw new InputError([{ path: '', value, expected: 'a JSON document' }]);
   return JSON.parse(text);
+}
+
+function isDeeper(value: unknown, levels: number): boolean {
+  if (typeof value !== 'object' || value === null) return false;
+  return levels === 0 || Object.values(value).some((inner) => isDeeper(inner, levels - 1));
 }

@@ -7,7 +7,7 @@ import { hashOf, keepFile } from './attachments.ts';
 import { type CheckReport, check } from './check.ts';
 import { type Connection, connect } from './connection.ts';
 import { attachmentFolder, databasePath, keptPath } from './data-folder.ts';
-import { syncFile, syncFolder } from './durable-file.ts';
+import { onDisk, syncFile, syncFolder } from './durable-file.ts';
 import { lockAlone } from './folder-lock.ts';
 import { migrateSchema, refuseForeign } from './migrate-schema.ts';
 import { StoreError } from './store-error.ts';
@@ -23,15 +23,15 @@ export interface Restored {
 export function restoreBackup({ from, folder }: { readonly from: string; readonly folder: string }): Restored {
   if (!existsSync(from)) throw new StoreError('missing', `There is no file ${from}.`);
   refuseForeign(from);
-  mkdirSync(attachmentFolder(folder), { recursive: true, mode: 0o700 });
+  onDisk(folder, () => mkdirSync(attachmentFolder(folder), { recursive: true, mode: 0o700 }));
   const lock = lockAlone(folder);
   const unfinished = `${databasePath(folder)}.unfinished`;
   try {
     removeDatabase(unfinished);
-    copyFileSync(from, unfinished);
+    onDisk(unfinished, () => copyFileSync(from, unfinished));
     const report = prepare(unfinished, folder);
     syncFile(unfinished);
-    const kept = existsSync(databasePath(folder)) ? keepOld(folder) : undefined;
+    const kept = existsSync(databasePath(folder)) ? onDisk(folder, () => keepOld(folder)) : undefined;
     renameSync(unfinished, databasePath(folder));
     syncFolder(folder);
     return { report, kept };
