@@ -46,6 +46,9 @@ export function weightedMean(values: readonly Pick<Weighed, 'value' | 'uncertain
   return { value, uncertainty: Math.sqrt(scatter / sum) };
 }
 
+/** Pitch and crest of a thread are measured, though the part has no such dimension. */
+const isOfThread = (of: string) => /\.(pitch|crest)$/.test(of);
+
 /** Dimension ids whose larger value means more material: shafts and the like. A mate has an id of its own: `mate.size`. */
 function wearsSmaller(kind: Dimension['kind'] | undefined): boolean {
   return kind !== 'inside diameter' && kind !== 'width';
@@ -73,7 +76,7 @@ export function gatherEvidence(
   const gathered = [...byDimension].map(([of, readings]) => {
     const dimension = dimensions.find((d) => d.id === of);
     const mate = mates.find((m) => `${m.id}.size` === of);
-    if (!dimension && !mate && dimensions.length > 0) findings.push(unknownDimension(of, readings));
+    if (!dimension && !mate && dimensions.length > 0 && !isOfThread(of)) findings.push(unknownDimension(of, readings));
     const kind = mate ? (mate.kind === 'bore' ? 'inside diameter' : 'outside diameter') : dimension?.kind;
     const touch = touchOf(kind);
     const weighed = readings.map((r) => {

@@ -2,6 +2,7 @@
  * What was measured: specimens, mates, gauges and readings.
  */
 import { z } from 'zod';
+import { sizeField } from '../part/size-field.ts';
 import { idField, lengthField, numberField, textField } from '../units/fields.ts';
 import type { LengthUnit } from '../units/length.ts';
 
@@ -48,6 +49,7 @@ function readingSchema(unit: LengthUnit) {
     angle: numberField('place round the part', '°', 0, 360).optional(),
     condition: z.enum(conditions).optional(),
     temperature: numberField('temperature of the part', '°C', -20, 120).optional(),
+    crests: z.int().min(1).max(200).describe('pitches the value spans, when it is a pitch [-]').optional(),
     note: textField('note', 500).optional(),
   });
 }
@@ -66,6 +68,28 @@ export function evidenceSchema(unit: LengthUnit) {
       .max(20)
       .optional(),
     readings: z.array(readingSchema(unit)).max(2000).optional(),
+    manual: z
+      .array(
+        z.strictObject({
+          of: z.string().max(130).describe('dimension it is about: guide.diameter'),
+          size: sizeField(unit, 'size with its limits as the manual or an old drawing gives them'),
+          note: textField('where it stands', 500).optional(),
+        }),
+      )
+      .max(200)
+      .describe('limits quoted in a manual or on an old drawing')
+      .optional(),
+    flankAngles: z
+      .array(
+        z.strictObject({
+          of: idField.describe('the thread, or the section that carries it'),
+          angle: numberField('angle between the flanks', '°', 20, 100),
+          uncertainty: numberField('how sure, one standard uncertainty', '°', 0.05, 20).optional(),
+        }),
+      )
+      .max(100)
+      .describe('flank angles of threads, found with gauges against the light')
+      .optional(),
   });
 }
 

@@ -26,4 +26,43 @@ export const metrology = {
   'home-workshop': { title: 'What home workshops report of their gauges and hands', kind: 'common practice' },
   'NPL-FAQ': { title: 'National Physical Laboratory, How do I correct lengths to 20 °C', kind: 'read' },
   ISO1: { title: 'ISO 1, standard reference temperature of 20 °C', kind: 'from memory' },
+  'composed-error': {
+    title:
+      'Aigner, Lovell, Schmidt 1977 and Meeusen, van den Broeck 1977: normal and one-sided exponential error together',
+    kind: 'from memory',
+    note: 'the density was checked against scipy.stats.exponnorm and against 60-digit arithmetic',
+  },
+  'recover-priors': {
+    title: 'How likely a nominal size, tolerance class, unit system or condition is before anything is measured',
+    kind: 'common practice',
+    note: 'weights set by workshop judgement; no statistics of old drawings were found',
+  },
+  'RE-TOL': {
+    title:
+      'A systematic approach for geometrical and dimensional tolerancing in reverse engineering, in Reverse Engineering: Recent Advances and Applications (2012), p. 139',
+    kind: 'read',
+    note: 'equations 14 and 15 only, through a summary',
+  },
+  GGS94: {
+    title: 'Gander, Golub, Strebel, Least-squares fitting of circles and ellipses, BIT 34 (1994) 558',
+    kind: 'read',
+  },
+  'metrology-methods': {
+    title:
+      'Formulas of gauging cones, caps and bores, derived from the geometry and checked against published examples',
+    kind: 'computed',
+  },
+  'huber-1964': {
+    title: 'Huber, Robust estimation of a location parameter, Ann. Math. Statist. 35 (1964) 73',
+    kind: 'from memory',
+  },
+  'lindley-1956': {
+    title: 'Lindley, On a measure of the information provided by an experiment, Ann. Math. Statist. 27 (1956) 986',
+    kind: 'from memory',
+  },
+  ISO296: { title: 'ISO 296, machine tools: self-holding tapers (Morse and metric)', kind: 'from memory' },
+  'mem-tapers': {
+    title: 'Brown & Sharpe, Jarno, Jacobs, 7/24 and pipe tapers as remembered from handbooks',
+    kind: 'from memory',
+  },
 } as const satisfies Record<string, Source>;

@@ -1,0 +1,288 @@
+/** Threads: crest, pitch and flank angle to ranked designations, heard together with the habit of the whole machine. */
+import type { Reading } from '../evidence/schema.ts';
+import { weigh } from '../evidence/uncertainty.ts';
+import type { Finding } from '../finding.ts';
+import { apart, findThread, type Measured, type ThreadMatch } from '../standards/threads/find.ts';
+import type { Thread } from '../standards/threads/thread.ts';
+import { degrees, radians } from '../units/quantities.ts';
+import type { PerHabit } from './hypotheses.ts';
+import type { RecoverInput } from './recover-input.ts';
+import type { NextReading, RecoveredThread, ThreadDesign } from './recover-result.ts';
+
+/** What was measured of one thread. */
+export interface ThreadEvidence {
+  readonly of: string;
+  readonly side: 'external' | 'internal';
+  readonly crest: Measured;
+  readonly pitch?: Measured | undefined;
+  /** [rad] */
+  readonly flankAngle?: Measured | undefined;
+}
+
+export interface ThreadsAnswer {
+  readonly byHabit: readonly PerHabit[];
+  readonly found: (habits: PerHabit) => RecoveredThread[];
+  readonly next: readonly NextReading[];
+  readonly findings: readonly Finding[];
+}
+
+/** An unknown pitch is any pitch. */
+const anyPitch: Measured = { value: 1.5, uncertainty: 100 };
+/** A metric thread on an inch machine, or the other way. `common practice` */
+const stranger = 0.08;
+
+export function recoverThreads(
+  input: RecoverInput,
+  readingsOf: ReadonlyMap<string, readonly Reading[]>,
+): ThreadsAnswer {
+  const evidence = evidenceOf(input, readingsOf);
+  const matched = evidence.map((e) => ({ e, matches: matchesOf(e) }));
+  const byHabit = matched.filter((m) => m.matches.length > 0).map((m) => habitOf(m.matches));
+  return {
+    byHabit,
+    found: (habits) => matched.map(({ e, matches }) => threadAnswer(e, matches, habits)),
+    next: matched.flatMap(({ e, matches }) => nextOfThread(e, matches)),
+    findings: matched.flatMap(({ e, matches }) => threadFindings(e, matches)),
+  };
+}
+
+export function matchesOf(e: ThreadEvidence): readonly ThreadMatch[] {
+  if (!(e.crest.value > 0)) return [];
+  const readings = { side: e.side, crestDiameter: e.crest, pitch: e.pitch ?? anyPitch };
+  return findThread(e.flankAngle ? { ...readings, flankAngle: e.flankAngle } : readings, 12);
+}
+
+function evidenceOf(input: RecoverInput, readingsOf: ReadonlyMap<string, readonly Reading[]>): ThreadEvidence[] {
+  const placed = input.part?.threads ?? [];
+  const names = new Map<string, { ids: string[]; side: 'external' | 'internal' }>();
+  for (const t of placed) names.set(t.id, { ids: [t.id, t.on], side: t.side });
+  for (const of of readingsOf.keys()) {
+    const id = /^(.+)\.(?:pitch|crest)$/.exec(of)?.[1];
+    if (id !== undefined && ![...names.values()].some((n) => n.ids.includes(id)))
+      names.set(id, { ids: [id], side: 'external' });
+  }
+  return [...names].flatMap(([of, { ids, side }]) => {
+    const take = (ends: readonly string[]) =>
+      ids.flatMap((id) => ends.flatMap((end) => readingsOf.get(`${id}.${end}`) ?? []));
+    const isKnownThread = placed.some((t) => t.id === of);
+    const crest = crestOf(take(isKnownThread ? ['crest', 'diameter'] : ['crest']), side, input);
+    if (!crest) return [];
+    const flank = input.evidence?.flankAngles?.find((f) => ids.includes(f.of));
+    return [
+      {
+        of,
+        side,
+        crest,
+        pitch: pitchOf(take(['pitch']), input),
+        flankAngle: flank && { value: radians(flank.angle), uncertainty: radians(flank.uncertainty ?? 1.5) },
+      },
+    ];
+  });
+}
+
+/** The crest that has lost least: the largest on a bolt, the smallest in a nut. */
+function crestOf(
+  readings: readonly Reading[],
+  side: 'external' | 'internal',
+  input: RecoverInput,
+): Measured | undefined {
+  const weighed = readings
+    .filter((r) => r.condition !== 'damaged' && r.value > 0)
+    .map((r) =>
+      weigh(
+        r,
+        input.gauges.find((g) => g.id === r.gauge),
+        side === 'external' ? 'outside' : 'inside',
+        11.5e-6,
+      ),
+    );
+  const best = weighed.toSorted((a, b) => (side === 'external' ? b.value - a.value : a.value - b.value))[0];
+  return best && { value: best.value, uncertainty: best.uncertainty };
+}
+
+/** Over N crests both edges are read once: u = √2 u(reading) / N. */
+function pitchOf(readings: readonly Reading[], input: RecoverInput): Measured | undefined {
+  const each = readings
+    .filter((r) => r.value > 0)
+    .map((r) => {
+      const gauge = input.gauges.find((g) => g.id === r.gauge);
+      const { value, uncertainty } = weigh(r, gauge, 'outside', 11.5e-6);
+      const over = r.crests ?? 1;
+      const edges = gauge?.kind === 'thread pitch gauge' ? 1 : Math.SQRT2;
+      return { value: value / over, uncertainty: (edges * uncertainty) / over };
+    });
+  return each.toSorted((a, b) => a.uncertainty - b.uncertainty)[0];
+}
+
+/** Pipe threads are the same on machines of both kinds. */
+export function systemOf(thread: Thread): ThreadDesign['system'] {
+  if (thread.family === 'metric') return 'metric';
+  return thread.family === 'pipe-parallel' || thread.family === 'pipe-taper' ? 'either' : 'inch';
+}
+
+/** What a thread says of the habit of the machine. */
+export function habitOf(matches: readonly ThreadMatch[]): PerHabit {
+  const share = (system: ThreadDesign['system']) =>
+    matches.reduce((sum, m) => sum + (systemOf(m.thread) === system ? m.probability : 0), 0);
+  const [metric, inch, either] = [share('metric'), share('inch'), share('either')];
+  const onMetric = (1 - stranger) * metric + stranger * inch + either / 2;
+  const onInch = (1 - stranger) * inch + stranger * metric + either / 2;
+  return [onMetric, onMetric, onInch, onInch];
+}
+
+function unheard(habits: PerHabit, word: PerHabit): PerHabit {
+  const without = (i: 0 | 1 | 2 | 3) => (word[i] > 0 ? habits[i] / word[i] : 0);
+  return heard([1, 1, 1, 1], [without(0), without(1), without(2), without(3)]);
+}
+
+/** Habits after a word on them. */
+export function heard(prior: PerHabit, word: PerHabit): PerHabit {
+  const [a, b, c, d] = [prior[0] * word[0], prior[1] * word[1], prior[2] * word[2], prior[3] * word[3]];
+  const total = a + b + c + d;
+  return total > 0 ? [a / total, b / total, c / total, d / total] : prior;
+}
+
+export function threadAnswer(e: ThreadEvidence, matches: readonly ThreadMatch[], habits: PerHabit): RecoveredThread {
+  // The thread's own word is taken out of the habits first: it is heard again here.
+  const before = unheard(habits, habitOf(matches));
+  const inches = before[2] + before[3];
+  const factor = {
+    metric: (1 - inches) * (1 - stranger) + inches * stranger,
+    inch: inches * (1 - stranger) + (1 - inches) * stranger,
+    either: 0.5,
+  };
+  const weighed = matches.map((m) => ({ m, w: m.probability * factor[systemOf(m.thread)] }));
+  const total = weighed.reduce((sum, { w }) => sum + w, 0) || 1;
+  const ranked = weighed.toSorted((a, b) => b.w - a.w);
+  const [first, second] = ranked;
+  return {
+    of: e.of,
+    side: e.side,
+    crestDiameter: e.crest.value,
+    pitch: e.pitch?.value,
+    designs: ranked
+      .filter(({ w }, i) => i === 0 || w / total > 0.002)
+      .slice(0, 8)
+      .map(({ m, w }) => ({
+        designation: m.thread.designation,
+        probability: w / total,
+        system: systemOf(m.thread),
+        use: m.use,
+      })),
+    lookAlike: first && second && second.w / total > 0.02 ? toldApart(first.m.thread, second.m.thread) : undefined,
+  };
+}
+
+/** The test that tells two threads apart, the surest one first. */
+export function toldApart(a: Thread, b: Thread): string {
+  const d = apart(a, b);
+  const tests: { sureness: number; says: string }[] = [
+    {
+      sureness: Math.abs(d.tenPitches) / 0.03,
+      says: `ten pitches measure ${(10 * a.pitch).toFixed(2)} mm on ${a.designation}, ${(10 * b.pitch).toFixed(2)} mm on ${b.designation}`,
+    },
+    {
+      sureness: Math.abs(degrees(d.flankAngle)) / 1.5,
+      says: `the flanks of ${a.designation} stand at ${nice(degrees(a.flankAngle))}°, those of ${b.designation} at ${nice(degrees(b.flankAngle))}°: see which gauge shuts out the light`,
+    },
+    {
+      sureness: Math.abs(d.crestDiameter) / 0.05,
+      says: `a sound crest of ${a.designation} measures up to ${a.majorDiameter.toFixed(2)} mm, of ${b.designation} up to ${b.majorDiameter.toFixed(2)} mm`,
+    },
+  ];
+  const telling = tests.filter((t) => t.sureness > 1.5).toSorted((x, y) => y.sureness - x.sureness);
+  if (telling.length === 0)
+    return `${a.designation} and ${b.designation} can hardly be told apart by measuring: try a nut of each.`;
+  return `${a.designation} and ${b.designation}: ${telling.map((t) => t.says).join('; ')}.`;
+}
+
+const nice = (angle: number) => Number(angle.toFixed(1));
+
+function threadFindings(e: ThreadEvidence, matches: readonly ThreadMatch[]): Finding[] {
+  const [first, second] = matches;
+  const base = { stage: 'evidence' as const, at: e.of };
+  if (!first) {
+    return [
+      {
+        ...base,
+        id: 'evidence.no-such-thread',
+        level: 'caution',
+        says: 'No listed thread fits crest and pitch as measured.',
+        because: [
+          { what: 'crest diameter', value: e.crest.value, unit: 'mm' },
+          ...(e.pitch ? [{ what: 'pitch', value: e.pitch.value, unit: 'mm' }] : []),
+        ],
+        remedies: [
+          'Measure the pitch over ten crests',
+          'Look whether the crest is worn or burred',
+          'It may be a special: cut it to what was measured',
+        ],
+      },
+    ];
+  }
+  if (!second || second.probability < 0.1) return [];
+  return [
+    {
+      ...base,
+      id: 'evidence.thread-look-alike',
+      level: 'note',
+      says: `Two threads look alike here. ${toldApart(first.thread, second.thread)}`,
+      because: [
+        { what: `probability of ${first.thread.designation}`, value: 100 * first.probability, unit: '%' },
+        { what: `probability of ${second.thread.designation}`, value: 100 * second.probability, unit: '%' },
+      ],
+      remedies: ['Measure what tells them apart', 'Try a nut or a tap of each'],
+    },
+  ];
+}
+
+/** What is not measured yet, with what it would tell: the entropy of the classes it sorts the threads into. */
+export function nextOfThread(e: ThreadEvidence, matches: readonly ThreadMatch[]): NextReading[] {
+  const now = matches[0]?.probability ?? 0;
+  const sorted = (key: (t: Thread) => string) => {
+    const classes = new Map<string, { total: number; most: number }>();
+    for (const m of matches) {
+      const known = classes.get(key(m.thread)) ?? { total: 0, most: 0 };
+      classes.set(key(m.thread), { total: known.total + m.probability, most: Math.max(known.most, m.probability) });
+    }
+    const all = [...classes.values()];
+    return {
+      gain: -all.reduce((sum, c) => sum + (c.total > 0 ? c.total * Math.log2(c.total) : 0), 0),
+      surenessThen: Math.min(
+        1,
+        all.reduce((sum, c) => sum + c.most, 0),
+      ),
+    };
+  };
+  const made = (
+    says: string,
+    gauge: string | undefined,
+    told: { gain: number; surenessThen: number },
+  ): NextReading => ({
+    of: e.of,
+    says,
+    gauge,
+    specimen: undefined,
+    surenessNow: now,
+    ...told,
+  });
+  const found: NextReading[] = [];
+  const roughPitch = e.pitch === undefined || e.pitch.uncertainty > 0.02;
+  if (roughPitch)
+    found.push(
+      made(
+        `Measure the pitch of ${e.of} over ten crests, edge to edge, and divide by ten.`,
+        undefined,
+        sorted((t) => t.pitch.toFixed(2)),
+      ),
+    );
+  if (!e.flankAngle)
+    found.push(
+      made(
+        `Hold a 60° and a 55° thread gauge against ${e.of} and see which shuts out the light.`,
+        undefined,
+        sorted((t) => degrees(t.flankAngle).toFixed(1)),
+      ),
+    );
+  return found.filter((f) => f.gain > 0.02);
+}
