@@ -167,16 +167,17 @@ function bySize(first: string, second: string, text: string): ORing {
  * @param count  how many
  */
 export function nearestORings(insideDiameter: Mm, section: Mm, count = 3): ORing[] {
-  const misfit = (ring: ORing): number =>
-    Math.hypot(
-      (ring.insideDiameter - insideDiameter) / ring.insideTolerance,
-      (ring.section - section) / ring.sectionTolerance,
-    );
-  return listedORings()
-    .map((ring) => ({ ring, misfit: misfit(ring) }))
-    .toSorted((a, b) => a.misfit - b.misfit)
-    .slice(0, count)
-    .map(({ ring }) => ring);
+  const best: { readonly ring: ORing; readonly misfit: number }[] = [];
+  for (const ring of listedORings()) {
+    const across = (ring.insideDiameter - insideDiameter) / ring.insideTolerance;
+    const thick = (ring.section - section) / ring.sectionTolerance;
+    const misfit = across * across + thick * thick;
+    const place = best.findIndex((b) => misfit < b.misfit);
+    if (place >= 0) best.splice(place, 0, { ring, misfit });
+    else if (best.length < count) best.push({ ring, misfit });
+    if (best.length > count) best.pop();
+  }
+  return best.map(({ ring }) => ring);
 }
 
 function names(rings: readonly ORing[]): string {
