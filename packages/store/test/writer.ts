@@ -61,6 +61,8 @@ function workTogether(): void {
     if (saved.kind === 'conflict') throw new Error(`conflict at ${saved.paths.join(', ')}`);
     patiently(() => benchLog.append([{ id: `${name}-${i}`, job: id, at: '2026-03-01T09:30:00Z', content: i }]));
     tell({ did: saved.kind });
+    // A breath, as people take one; else whoever came first would be through before the others have their turn.
+    Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, (i * 7) % 11);
     // Every third time what the others did is seen.
     if (i % 3 === 2) {
       base = saved.revision;
