@@ -219,6 +219,7 @@ function deeperInChuck(part: PartResult, section: Placed<OutsideSection>, end: E
 
 /** Cylinders that the jaws can hold, behind which nothing is thicker, the one that gives way least first. Working surfaces count as three times as soft, threads as ten times, short grips by the square of how short they are. */
 function gripSections(part: PartResult, lathe: Lathe, first: Holding, end: End): GripChoice[] {
+  const finished = finishedWork(part);
   const candidates = first.sections.flatMap((section): (GripChoice & { readonly give: number })[] => {
     if (section.feature.kind !== 'cylinder') return [];
     const chuck = chuckFor(lathe, section.smallest, undefined);
@@ -230,7 +231,7 @@ function gripSections(part: PartResult, lathe: Lathe, first: Holding, end: End):
     if (length < Math.min(4, section.largest / 2)) return [];
     if (deeperInChuck(part, section, end).some((s) => s.largest > section.smallest + jawPlay)) return [];
     const jaw = end === 'left' ? section.from + clear : section.to - clear;
-    const give = giveAtEnd(part, jaw, end);
+    const give = giveAtEnd(part, finished, jaw, end);
     const { role } = section.feature;
     const working = role === 'sliding' || role === 'sealing';
     const threaded = part.threads.some((t) => t.on === section.feature.id);
@@ -241,8 +242,7 @@ function gripSections(part: PartResult, lathe: Lathe, first: Holding, end: End):
 }
 
 /** Give of the finished part at its free end when the jaws end at a place. */
-function giveAtEnd(part: PartResult, jaw: Mm, end: End): MmPerNewton {
-  const work = finishedWork(part);
+function giveAtEnd(part: PartResult, work: Workpiece, jaw: Mm, end: End): MmPerNewton {
   const beam = beamOut(work, jaw, end);
   const out = beam.at(-1)?.to ?? 0;
   if (out <= 0.1) return 0;
@@ -254,7 +254,7 @@ function giveAtEnd(part: PartResult, jaw: Mm, end: End): MmPerNewton {
 }
 
 /** The finished outside as plain stretches: grooves count over the whole of their width. */
-export function finishedWork(part: PartResult): Workpiece {
+function finishedWork(part: PartResult): Workpiece {
   const { length, largestDiameter } = part.outline;
   const sections = part.outside.reduce<Workpiece>(
     (work, s) => turnedDown(work, s.from, s.to, Math.max(s.smallest, 0.2 * s.largest, 0.5)),

@@ -17,8 +17,6 @@ export const cleanUp: Mm = 0.8;
 export const jawClearance: Mm = 4;
 /** Width of a saw or parting cut, when no parting cutter is entered. */
 export const sawKerf: Mm = 3;
-/** Left at the free end for the centre hole when it is not to stay in the part. */
-export const centreStub: Mm = 8;
 /** Work standing out further than this many diameters wants the tailstock. */
 export const unsupportedRatio = 3;
 /** Share of the drive's power that is used. */

@@ -67,7 +67,7 @@ test('a dome is asked for with steps or corners, and is not higher than its radi
 });
 
 test('thread passes end at full depth and every pass takes less than the one before', () => {
-  const { passes } = Object(ask('thread-passes', { thread: 'M12x1.25-6g', dial }));
+  const { passes } = Object(ask('thread-passes', { designation: 'M12x1.25-6g', dial }));
   const depths: number[] = passes.map((p: { depth: number }) => p.depth);
   expect(depths.at(-1)).toBe(depths.at(-2));
   // 0.6134 P of ISO 68-1 for the basic form; limits in their middle and whole divisions move it a little.
@@ -76,6 +76,6 @@ test('thread passes end at full depth and every pass takes less than the one bef
 });
 
 test('a special thread without limits is still cut, without crest limits', () => {
-  expect(ask('thread-passes', { thread: '3/8 BSF', side: 'internal', dial })).toHaveProperty('passes');
-  expect(() => ask('thread-passes', { thread: 'M', dial })).toThrow();
+  expect(ask('thread-passes', { designation: '3/8 BSF', side: 'internal', dial })).toHaveProperty('passes');
+  expect(() => ask('thread-passes', { designation: 'M', dial })).toThrow();
 });

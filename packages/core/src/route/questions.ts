@@ -211,7 +211,7 @@ const threadPasses = defineQuestion({
   name: 'thread-passes',
   asks: 'Which dial settings cut a thread straight in, with an equal chip in every pass?',
   input: z.strictObject({
-    thread: textField('designation as it is written: M10x1.25-6g, 3/8 BSF', 60),
+    designation: textField('thread as it is written: M10x1.25-6g, 3/8 BSF', 60),
     side: z.enum(['external', 'internal']).default('external').describe('external for the bolt, internal for the nut'),
     dial: dialField('dial of the cross slide'),
   }),
@@ -237,11 +237,11 @@ const threadPasses = defineQuestion({
   }),
   sources: ['geometry', 'ISO68-1', 'common-practice'],
   example: {
-    input: { thread: 'M12x1.25-6g', dial: { division: 0.02, perTurn: 1, reads: 'radius' } },
+    input: { designation: 'M12x1.25-6g', dial: { division: 0.02, perTurn: 1, reads: 'radius' } },
     gives: { crest: { max: 11.972, min: 11.76 } },
     from: 'ISO 965: fundamental deviation g −0.028 mm and tolerance 0.212 mm of the major diameter at 1.25 mm pitch',
   },
-  answer({ thread: designation, side, dial }) {
+  answer({ designation, side, dial }) {
     const thread = parseThread(designation);
     const placed = { id: 'thread', on: 'work', thread, side, from: 0, to: thread.pitch, entersAt: 'right' } as const;
     const table = threadTable('passes', 'thread', placed, dial);

@@ -55,11 +55,6 @@ export function largestBetween(work: Workpiece, from: Mm, to: Mm): Mm {
   return Math.max(0, ...work.filter((s) => s.to > from + 1e-9 && s.from < to - 1e-9).map((s) => s.diameter));
 }
 
-/** Smallest diameter between two places. */
-export function smallestBetween(work: Workpiece, from: Mm, to: Mm): Mm {
-  return Math.min(...work.filter((s) => s.to > from + 1e-9 && s.from < to - 1e-9).map((s) => s.diameter));
-}
-
 /** The work standing out of the jaws as a beam measured from the jaw faces. */
 export function beamOut(work: Workpiece, jaw: Mm, endOut: 'left' | 'right'): BeamSection[] {
   const out =
