@@ -383,7 +383,7 @@ describe('ask --lines', () => {
   });
 
   test('ten thousand requests take seconds', async () => {
-    const request = '{"ask":"limits","size":"40 f7"}\n{"ask":"thread","thread":"M12x1.25-6g"}\n';
+    const request = '{"ask":"limits","size":"40 f7"}\n{"ask":"thread","designation":"M12x1.25-6g"}\n';
     const began = performance.now();
     const answers = await lines([request.repeat(5000)]);
     expect(answers.filter((a) => a.ok === true)).toHaveLength(10_000);

@@ -66,6 +66,25 @@ export function findMaterial(name: string, wanted: Wanted = {}): Material {
   throw refuse(name, `a known material; nearest names: ${close.join(', ')}`, close[0] ?? '303');
 }
 
+/** One of several materials that a name may mean. */
+export interface Candidate {
+  /** A name that means this one alone. */
+  readonly name: string;
+  readonly is: string;
+}
+
+/**
+ * What a name may mean when it means more than one material: `brass`, `EN 58`. Empty when it means one or none.
+ */
+export function candidatesOf(name: string): Candidate[] {
+  const { exact } = lookUp();
+  const typed = plain(name);
+  const found =
+    [typed, ...withoutPrefix(typed)].map((form) => exact.get(form)).find((f) => f !== undefined) ?? byWords(name);
+  if (found.size > 1) return [...found].map((grade) => ({ name: grade, is: summary(grade) }));
+  return found.size === 0 ? lettersOf(typed) : [];
+}
+
 function settle(name: string, found: ReadonlySet<string>, wanted: Wanted, remark: string | undefined): Material {
   const [grade, ...others] = found;
   if (grade === undefined || others.length > 0) {
@@ -124,8 +143,8 @@ function withoutPrefix(typed: string): string[] {
 }
 
 /** `EN 58` alone: the letters that exist and what each is. */
-function enLetters(typed: string): { says: string; example: string } | undefined {
-  if (!/^en\d+$/.test(typed)) return undefined;
+function lettersOf(typed: string): Candidate[] {
+  if (!/^en\d+$/.test(typed)) return [];
   const letter = new RegExp(`^${typed}[a-z]{1,2}$`);
   const { exact, printed } = lookUp();
   const held = [...exact].flatMap(([form, grades]) =>
@@ -133,12 +152,16 @@ function enLetters(typed: string): { says: string; example: string } | undefined
   );
   const known = otherNames.filter((o) => letter.test(plain(o.name)));
   const all = [...held, ...known.map((o) => ({ name: o.name, is: `${o.is}; not in this table, nearest ${o.near}` }))];
-  if (all.length === 0) return undefined;
-  const list = all.toSorted((a, b) => a.name.localeCompare(b.name)).map((o) => `${o.name} = ${o.is}`);
-  return {
-    says: `its letter too: ${list.join('. ')}. (Letters from memory.)`,
-    example: held[0]?.name ?? all[0]?.name ?? '',
-  };
+  return all.toSorted((a, b) => a.name.localeCompare(b.name));
+}
+
+/** How a name with letters missing is refused. */
+function enLetters(typed: string): { says: string; example: string } | undefined {
+  const letters = lettersOf(typed);
+  if (letters.length === 0) return undefined;
+  const list = letters.map((o) => `${o.name} = ${o.is}`);
+  const held = letters.find((o) => !o.is.includes('not in this table')) ?? letters[0];
+  return { says: `its letter too: ${list.join('. ')}. (Letters from memory.)`, example: held?.name ?? '' };
 }
 
 const filler = new Set(['steel', 'bar', 'rod', 'alloy', 'type', 'metal', 'ss', 'a', 'the']);

@@ -27,3 +27,15 @@ test('a material from memory says so in its answer', () => {
   expect(cutting.answer({ name: '17-4PH' }).status).toContain('from memory');
   expect(pair.answer({ first: '304', second: '304', surroundings: 'normal' }).galling.status).toContain('from memory');
 });
+
+test('a name that means several materials is answered with all of them, each by a name of its own', () => {
+  const [material] = materialQuestions;
+  const answer = (name: string) => material.answer({ name });
+  expect(answer('EN 58')).toMatchObject({
+    candidates: expect.arrayContaining([expect.objectContaining({ name: 'EN58M' })]),
+  });
+  expect(answer('brass')).toMatchObject({
+    candidates: expect.arrayContaining([expect.objectContaining({ name: 'CuZn39Pb3' })]),
+  });
+  expect(answer('EN58M')).toMatchObject({ grade: '303' });
+});

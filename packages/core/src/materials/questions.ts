@@ -2,16 +2,29 @@
 import { z } from 'zod';
 import { defineQuestion } from '../question.ts';
 import { cuttingData, drillFeed, specificForceSpread } from './cutting-data.ts';
-import { findMaterial } from './find.ts';
+import { candidatesOf, findMaterial } from './find.ts';
 import { allMaterials } from './material.ts';
 import { pairFindings, pairVerdict } from './pairs.ts';
 import { conditionField, diameterField, materialOutput, nameField, shown, sourcesField } from './question-fields.ts';
+
+const candidatesOutput = z.strictObject({
+  candidates: z
+    .array(
+      z.strictObject({
+        name: z.string().describe('a name that means this one alone'),
+        is: z.string().describe('what it is, and whether it is held here'),
+      }),
+    )
+    .describe('the materials that the name may mean: ask again for one of them'),
+  status: z.string().describe('how the names are known'),
+  sources: sourcesField,
+});
 
 const material = defineQuestion({
   name: 'material',
   asks: 'What is this material, and what are its properties?',
   input: z.strictObject({ name: nameField, diameter: diameterField.optional(), condition: conditionField.optional() }),
-  output: materialOutput,
+  output: z.union([materialOutput, candidatesOutput]),
   sources: ['materials-MEM'],
   example: {
     input: { name: '1.4305' },
@@ -19,7 +32,9 @@ const material = defineQuestion({
     from: 'AALCO, 1.4305 bar to EN 10088-3: Rm 500 to 750, Rp0.2 190, A 35 %',
   },
   answer({ name, diameter, condition }) {
-    return shown(findMaterial(name, { diameter, condition }));
+    const candidates = candidatesOf(name);
+    if (candidates.length === 0) return shown(findMaterial(name, { diameter, condition }));
+    return { candidates, status: 'which name means which is from memory', sources: ['materials-MEM'] };
   },
 });
 

@@ -38,7 +38,7 @@ test('a remembered value is marked in the answer', () => {
     standing: 'from memory',
     remarks: ['h18: the width of IT18 is from memory'],
   });
-  expect(ask(named('fit'), { fit: '40 P7/h6' })).toMatchObject({ standing: 'settled' });
+  expect(ask(named('fit'), { size: '40 P7/h6' })).toMatchObject({ standing: 'settled' });
 });
 
 test('a size without tolerance takes the general tolerance asked for, or says that none is stated', () => {
@@ -75,7 +75,7 @@ test.each([
   ['limits', { size: '12 h25' }, 'h18'],
   ['limits', { size: 0 }, 'greater than 0'],
   ['limits', { size: -3 }, 'greater than 0'],
-  ['fit', { fit: '40 H8/q7' }, 'nearest p7 or r7'],
+  ['fit', { size: '40 H8/q7' }, 'nearest p7 or r7'],
   ['general-tolerance', { size: 0.2 }, 'state the tolerance'],
   ['general-tolerance', { size: 'x' }, 'a length'],
   ['suggest-fit', { role: 'running', size: 600 }, '500 mm'],

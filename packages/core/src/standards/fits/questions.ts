@@ -95,7 +95,7 @@ const fit = defineQuestion({
   name: 'fit',
   asks: 'How much play or interference does this fit give?',
   input: z.strictObject({
-    fit: z.string().max(60).describe('size, class of the hole, class of the shaft: 40 H8/f7, 1/2 in H7/g6'),
+    size: z.string().max(60).describe('size, class of the hole, class of the shaft: 40 H8/f7, 1/2 in H7/g6'),
     units: unitsField,
   }),
   output: z.strictObject({
@@ -108,11 +108,11 @@ const fit = defineQuestion({
   }),
   sources: ['ISO-286-1'],
   example: {
-    input: { fit: '20 H6/e7' },
+    input: { size: '20 H6/e7' },
     gives: { kind: 'clearance', maxClearance: 0.074, minClearance: 0.04, shaft: { max: 19.96, min: 19.939 } },
     from: 'BH-3.1, bush and crankpin',
   },
-  answer({ fit: text, units }) {
+  answer({ size: text, units }) {
     const { nominal, unit, hole: holeClass, shaft: shaftClass } = parseFit(text, units);
     const { hole, shaft, ...result } = classFit(nominal, holeClass, shaftClass);
     return {

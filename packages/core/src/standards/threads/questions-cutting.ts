@@ -41,7 +41,7 @@ export const drillQuestion = defineQuestion({
   name: 'tapping-drill',
   asks: 'Which drill is for tapping this thread, and which hole lets the bolt through?',
   input: z.strictObject({
-    thread: threadField,
+    designation: threadField,
     engagement: numberField(
       'part of the full depth of thread wanted, in place of the table’s drill; 0.65 to 0.7 in stubborn material',
       '-',
@@ -67,8 +67,8 @@ export const drillQuestion = defineQuestion({
     ...sourceFields,
   }),
   sources: ['MEDH-p299', 'ISO2306', 'ASME-B1.1', 'OLDENGINE-W', 'threads-ISO273', 'common-practice'],
-  example: { input: { thread: 'M8' }, gives: { diameter: 6.8 }, from: 'MEDH-p299' },
-  answer({ thread: text, engagement }) {
+  example: { input: { designation: 'M8' }, gives: { diameter: 6.8 }, from: 'MEDH-p299' },
+  answer({ designation: text, engagement }) {
     const t = parseThread(text);
     const table = tappingDrill(t);
     const diameter = engagement === undefined ? table.diameter : holeForEngagement(t, engagement);
@@ -99,7 +99,7 @@ export const reliefQuestion = defineQuestion({
   name: 'thread-relief',
   asks: 'What undercut or run-out does this thread want?',
   input: z.strictObject({
-    thread: threadField,
+    designation: threadField,
     side: sideField,
     length: z.enum(['normal', 'short']).default('normal').describe('normal, or short where room is scarce'),
   }),
@@ -122,11 +122,11 @@ export const reliefQuestion = defineQuestion({
   }),
   sources: ['DIN76-1', 'GBT3-CADHOME'],
   example: {
-    input: { thread: 'M10', side: 'internal' },
+    input: { designation: 'M10', side: 'internal' },
     gives: { diameter: 10.5, leastLength: 6, runOut: 6 },
     from: 'GBT3-CADHOME, pitch 1.5, normal',
   },
-  answer({ thread: text, side, length }) {
+  answer({ designation: text, side, length }) {
     const t = parseThread(text);
     const { sources, ...groove } = reliefGroove(t, side, length);
     return {
@@ -143,7 +143,7 @@ export const infeedQuestion = defineQuestion({
   name: 'thread-infeed',
   asks: 'How deep is this thread cut, from which diameter, and in which passes?',
   input: z.strictObject({
-    thread: threadField,
+    designation: threadField,
     side: sideField.default('external'),
     toleranceClass: classField,
     aim: z
@@ -194,12 +194,12 @@ export const infeedQuestion = defineQuestion({
   }),
   sources: ['geometry', 'ISO68-1', 'common-practice', 'SANDVIK-OM114', 'TUNGALOY-p1636', 'SHOP-blank'],
   example: {
-    input: { thread: 'M16', aim: 'basic', slideAngle: 29.5 },
+    input: { designation: 'M16', aim: 'basic', slideAngle: 29.5 },
     gives: { alongSlide: 1.4096 },
     from: 'ISO 68-1: depth 0.6134P, which along a slide at 29.5° is 0.7048P',
   },
   answer(input) {
-    const t = parseThread(input.thread);
+    const t = parseThread(input.designation);
     const { side, aim, rule } = input;
     const blank = aim === 'middle' ? preTurnedDiameter(t, side, input.toleranceClass) : undefined;
     const crestDiameter =

@@ -35,7 +35,7 @@ export const wiresQuestion = defineQuestion({
   name: 'over-wires',
   asks: 'What does the micrometer read over three wires, and what pitch diameter does a reading mean?',
   input: z.strictObject({
-    thread: threadField,
+    designation: threadField,
     toleranceClass: classField,
     wire: lengthField('mm', 'diameter of the wires; by default the best wire').optional(),
     reading: lengthField('mm', 'reading over the wires, to have it turned into a pitch diameter').optional(),
@@ -72,11 +72,11 @@ export const wiresQuestion = defineQuestion({
   }),
   sources: ['geometry', 'TC-sheet', 'MH31-p2130', 'ISO965-1-T1'],
   example: {
-    input: { thread: 'M10' },
+    input: { designation: 'M10' },
     gives: { bestWire: 0.866, sensitivity: { wire: -3, pitch: 0.866 } },
     from: 'TC-sheet, 60°: best wire 0.577350P, coefficients 3 and 0.866025',
   },
-  answer({ thread: text, toleranceClass, wire: given, reading, uncertainty }) {
+  answer({ designation: text, toleranceClass, wire: given, reading, uncertainty }) {
     const t = parseThread(text);
     if (t.family === 'npt' || t.family === 'pipe-taper') {
       throw new InputError([

@@ -15,7 +15,7 @@ const shownBand = ({ max, min }: { max: number; min: number }) => ({ max: shown(
 export const threadQuestion = defineQuestion({
   name: 'thread',
   asks: 'What are the sizes of this thread?',
-  input: z.strictObject({ thread: threadField }),
+  input: z.strictObject({ designation: threadField }),
   output: z.strictObject({
     designation: z.string().describe('the designation as this project writes it'),
     family: z.string().describe('family of threads'),
@@ -40,11 +40,11 @@ export const threadQuestion = defineQuestion({
   }),
   sources: ['ISO261', 'ASME-B1.1', 'BS84', 'MH31-p2115', 'ISO228-1'],
   example: {
-    input: { thread: 'M10x1.25' },
+    input: { designation: 'M10x1.25' },
     gives: { pitchDiameter: 9.188, minorDiameter: 8.647, status: 'standard' },
     from: 'EE-B1.13M-int, least pitch and minor diameter of M10x1.25-6H, which are the basic ones',
   },
-  answer({ thread: text }) {
+  answer({ designation: text }) {
     const t = parseThread(text);
     return {
       designation: t.designation,
@@ -74,7 +74,7 @@ export const threadQuestion = defineQuestion({
 export const limitsQuestion = defineQuestion({
   name: 'thread-limits',
   asks: 'Between which limits do the diameters of this thread lie?',
-  input: z.strictObject({ thread: threadField, side: sideField, toleranceClass: classField }),
+  input: z.strictObject({ designation: threadField, side: sideField, toleranceClass: classField }),
   output: z.strictObject({
     designation: z.string().describe('the thread'),
     side: sideField,
@@ -92,11 +92,11 @@ export const limitsQuestion = defineQuestion({
   }),
   sources: ['ISO965-1-T1', 'MH31-p2025', 'MH27-p1794', 'ASME-B1.1', 'BS84', 'MH31-p2115', 'ISO228-1', 'ISO7-1'],
   example: {
-    input: { thread: 'M10', side: 'external', toleranceClass: '6g' },
+    input: { designation: 'M10', side: 'external', toleranceClass: '6g' },
     gives: { major: { max: 9.968, min: 9.732 }, pitch: { max: 8.994, min: 8.862 } },
     from: 'ASME-B1.13M-chart, M10x1.5-6g',
   },
-  answer({ thread: text, side, toleranceClass }) {
+  answer({ designation: text, side, toleranceClass }) {
     const t = parseThread(text);
     const limits = threadLimits(t, side, toleranceClass);
     const inch = t.threadsPerInch !== undefined;

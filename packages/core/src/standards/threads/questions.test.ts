@@ -19,31 +19,33 @@ test.each(questions.map((q) => [q.name, q] as const))('%s answers its own exampl
 const ask = <Q extends Question>(q: Q, input: unknown) => q.answer(q.input.parse(input));
 
 test('what is remembered is marked so in the answer', () => {
-  const answer = limitsQuestion.answer(limitsQuestion.input.parse({ thread: '1/4 BSW', side: 'external' }));
+  const answer = limitsQuestion.answer(limitsQuestion.input.parse({ designation: '1/4 BSW', side: 'external' }));
   expect(answer.fromMemory.join()).toContain('BS84 (from memory)');
   expect(answer.text).toContain('in)');
 });
 
 test('a reading over wires comes back as the pitch diameter it was made from, with a verdict', () => {
-  const first = wiresQuestion.answer(wiresQuestion.input.parse({ thread: 'M10', wire: 0.895 }));
+  const first = wiresQuestion.answer(wiresQuestion.input.parse({ designation: 'M10', wire: 0.895 }));
   const back = wiresQuestion.answer(
-    wiresQuestion.input.parse({ thread: 'M10', wire: 0.895, reading: first.basicReading }),
+    wiresQuestion.input.parse({ designation: 'M10', wire: 0.895, reading: first.basicReading }),
   );
   expect(back.pitchDiameter).toBeCloseTo(9.026, 3);
   expect(back.verdict).toBe('too large');
   expect(back.uncertainty).toBeGreaterThan(0.003);
-  expect(() => ask(wiresQuestion, { thread: 'R 1/4' })).toThrow('parallel thread');
-  expect(ask(wiresQuestion, { thread: '3/8-26 BSC', reading: '0.4 in' })).toMatchObject({ verdict: 'no limits held' });
+  expect(() => ask(wiresQuestion, { designation: 'R 1/4' })).toThrow('parallel thread');
+  expect(ask(wiresQuestion, { designation: '3/8-26 BSC', reading: '0.4 in' })).toMatchObject({
+    verdict: 'no limits held',
+  });
 });
 
 test('infeed runs to the middle of the limits unless told otherwise, and a given tool needs its size', ({ task }) => {
-  const answer = infeedQuestion.answer(infeedQuestion.input.parse({ thread: 'M10', passes: 8 }));
+  const answer = infeedQuestion.answer(infeedQuestion.input.parse({ designation: 'M10', passes: 8 }));
   expect(answer.crestDiameter).toBe(9.85); // SHOP-blank
   countOutside(task, 1);
   expect(answer.passes).toHaveLength(8);
   expect(answer.passes.at(-1)?.cumulative).toBe(answer.depth);
-  expect(() => ask(infeedQuestion, { thread: 'M10', tip: 'radius' })).toThrow('radius of the nose');
-  expect(ask(infeedQuestion, { thread: 'R 1/4', aim: 'basic', passes: 5 })).toMatchObject({ side: 'external' });
+  expect(() => ask(infeedQuestion, { designation: 'M10', tip: 'radius' })).toThrow('radius of the nose');
+  expect(ask(infeedQuestion, { designation: 'R 1/4', aim: 'basic', passes: 5 })).toMatchObject({ side: 'external' });
 });
 
 test('a thread is found by threads an inch or pitch, not by both or neither', () => {
@@ -55,8 +57,8 @@ test('a thread is found by threads an inch or pitch, not by both or neither', ()
 });
 
 test('half-remembered designations are refused with what lies nearest', () => {
-  expect(() => ask(threadQuestion, { thread: 'M10x9' })).toThrow('M10x1.25');
-  expect(ask(drillQuestion, { thread: 'M10', engagement: 0.7 })).toMatchObject({
+  expect(() => ask(threadQuestion, { designation: 'M10x9' })).toThrow('M10x1.25');
+  expect(ask(drillQuestion, { designation: 'M10', engagement: 0.7 })).toMatchObject({
     engagement: 0.7,
     withinLimits: false,
   });
