@@ -195,7 +195,9 @@ function allowedSpeeds(
 function passCounts(wanted: CutWanted, cutter: Cutter): { passes: number; depth: Mm }[] {
   const divisions = Math.floor(wanted.total / wanted.division + 1e-6);
   if (divisions < 1) return [{ passes: 1, depth: wanted.total }];
-  const fewest = Math.max(wanted.fewestPasses, Math.ceil(wanted.total / cutter.maxDepth - 1e-9), 1);
+  // In whole divisions throughout: a hair over the cutter's depth must not cost a pass that the dial does not make.
+  const most = Math.max(1, Math.floor(cutter.maxDepth / wanted.division + 1e-6));
+  const fewest = Math.max(wanted.fewestPasses, Math.ceil(divisions / most), 1);
   const counts: { passes: number; depth: Mm }[] = [];
   for (let passes = Math.min(fewest, divisions); ; ) {
     const each = Math.ceil(divisions / passes);

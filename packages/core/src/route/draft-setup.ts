@@ -3,7 +3,7 @@
  */
 import type { Workshop } from '../lathe/schema.ts';
 import type { PartResult } from '../part/part-result.ts';
-import { called, type Draft } from './draft.ts';
+import { called, type Draft, lengthInWords } from './draft.ts';
 import { draftInside } from './draft-inside.ts';
 import { draftOutside } from './draft-outside.ts';
 import type { Holding } from './hold.ts';
@@ -20,7 +20,10 @@ export function draftSetup(part: PartResult, holding: Holding, workshop: Worksho
       kind: 'face',
       features: [],
       diameter: part.outline.largestDiameter,
-      title: setup.number === 1 ? `Face the ${setup.endOut} end clean` : `Face the ${setup.endOut} end to length`,
+      title:
+        setup.number === 1
+          ? `Face the ${setup.endOut} end clean`
+          : `Face the ${setup.endOut} end to length, ${lengthInWords(part.outline.length)}`,
       from: end,
       to: end,
       task: { does: 'face', diameter: faced },
@@ -47,7 +50,7 @@ export function draftSetup(part: PartResult, holding: Holding, workshop: Worksho
       kind: 'part off',
       features: [],
       diameter: part.outline.largestDiameter,
-      title: `${setup.tailstock ? 'Draw back the tailstock; cut' : 'Cut'} off, leaving a millimetre to face`,
+      title: `${setup.tailstock ? 'Draw back the tailstock; cut' : 'Cut'} off, leaving a little to face`,
       from: setup.endOut === 'right' ? 0 : part.outline.length,
       to: setup.endOut === 'right' ? 0 : part.outline.length,
       task: { does: 'part off', diameter: part.outline.largestDiameter },

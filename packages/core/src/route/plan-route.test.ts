@@ -226,6 +226,20 @@ describe('as a turner would do it', () => {
     expect(find(route, 'polish')?.title).toContain('Ra 0.4');
   });
 
+  test('a crown behind the thickest place is shaped when it is the free end, and steps reach all of it', () => {
+    const outside: PartDocument['outside'] = [
+      { kind: 'cylinder', id: 'shank', diameter: 16, length: 40 },
+      { kind: 'cylinder', id: 'head', diameter: 24, length: 10 },
+      { kind: 'crown', id: 'crown', diameter: 24, length: 4 },
+    ];
+    const route = plan({ outside }, {}, { firstEndOut: 'left' });
+    const crown = find(route, 'turn curve');
+    expect(route.setups.find((s) => s.id === crown?.setup)?.endOut).toBe('right');
+    expect(route.findings.map((f) => f.id)).not.toContain('route.curve-hidden');
+    const steps = route.tables.find((t) => t.kind === 'curve');
+    expect(Number(steps?.rows.at(-1)?.depth)).toBeCloseTo(4, 6);
+  });
+
   test('jaws do not close on a neck with thicker work behind it in the chuck', () => {
     const outside: PartDocument['outside'] = [
       { kind: 'cylinder', id: 'collar', diameter: 16, length: 20 },
