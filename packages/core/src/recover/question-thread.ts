@@ -7,7 +7,7 @@ import { lengthField, numberField, textField } from '../units/fields.ts';
 import { radians } from '../units/quantities.ts';
 import { habitPrior } from './hypotheses.ts';
 import { share, shown } from './question-fields.ts';
-import { habitOf, heard, matchesOf, nextOfThread, type ThreadEvidence, threadAnswer } from './threads.ts';
+import { matchesOf, nextOfThread, type ThreadEvidence, threadAnswer } from './threads.ts';
 
 export const threadQuestion = defineQuestion({
   name: 'recover-thread',
@@ -74,8 +74,7 @@ export const threadQuestion = defineQuestion({
           : { value: radians(asked.flankAngle), uncertainty: radians(asked.flankUncertainty) },
     };
     const matches = matchesOf(e);
-    const habits = matches.length === 0 ? habitPrior(asked) : heard(habitPrior(asked), habitOf(matches));
-    const answer = threadAnswer(e, matches, habits);
+    const answer = threadAnswer(e, matches, habitPrior(asked));
     return {
       likeliest: matches.length === 0 ? undefined : answer.designs[0]?.designation,
       designs: matches.length === 0 ? [] : answer.designs.map((d) => ({ ...d, probability: share(d.probability) })),

@@ -40,7 +40,8 @@ export function recoverThreads(
   const byHabit = matched.filter((m) => m.matches.length > 0).map((m) => habitOf(m.matches));
   return {
     byHabit,
-    found: (habits) => matched.map(({ e, matches }) => threadAnswer(e, matches, habits)),
+    // A thread's own word is taken out of the habits: it is heard again in its answer.
+    found: (habits) => matched.map(({ e, matches }) => threadAnswer(e, matches, unheard(habits, habitOf(matches)))),
     next: matched.flatMap(({ e, matches }) => nextOfThread(e, matches)),
     findings: matched.flatMap(({ e, matches }) => threadFindings(e, matches)),
   };
@@ -142,9 +143,12 @@ export function heard(prior: PerHabit, word: PerHabit): PerHabit {
   return total > 0 ? [a / total, b / total, c / total, d / total] : prior;
 }
 
-export function threadAnswer(e: ThreadEvidence, matches: readonly ThreadMatch[], habits: PerHabit): RecoveredThread {
-  // The thread's own word is taken out of the habits first: it is heard again here.
-  const before = unheard(habits, habitOf(matches));
+/**
+ * @param e  what was measured
+ * @param matches  threads it may be
+ * @param before  habits by everything but this thread
+ */
+export function threadAnswer(e: ThreadEvidence, matches: readonly ThreadMatch[], before: PerHabit): RecoveredThread {
   const inches = before[2] + before[3];
   const factor = {
     metric: (1 - inches) * (1 - stranger) + inches * stranger,
