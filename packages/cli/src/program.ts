@@ -2,6 +2,7 @@
 import { Command } from 'commander';
 import type { AskOptions } from './commands/ask.ts';
 import type { AssessOptions } from './commands/assess.ts';
+import type { DataOptions } from './commands/backup.ts';
 import type { DrawingOptions } from './commands/drawing.ts';
 import type { PacketOptions } from './commands/packet.ts';
 import type { ServeOptions } from './commands/serve.ts';
@@ -138,6 +139,26 @@ export function createProgram(terminal: Terminal, done: (code: ExitCode) => void
     .action(async (options: ServeOptions) => {
       const { serveCommand } = await import('./commands/serve.ts');
       done(await serveCommand(options, terminal));
+    });
+
+  program.commandsGroup('Your data');
+  const dataOption = ['--data <folder>', 'folder the data lies in; left out, the one of this user'] as const;
+  command('backup <file>', 'Writes everything that was entered into one file.', 'sparewright backup workshop.backup')
+    .option(...dataOption)
+    .action(async (file: string, options: DataOptions) => {
+      const { backupCommand } = await import('./commands/backup.ts');
+      done(await backupCommand(file, options, terminal));
+    });
+
+  command(
+    'restore <file>',
+    'Puts a backup in the place of what is there, after looking it through; what was there is kept.',
+    'sparewright restore workshop.backup',
+  )
+    .option(...dataOption)
+    .action(async (file: string, options: DataOptions) => {
+      const { restoreCommand } = await import('./commands/backup.ts');
+      done(await restoreCommand(file, options, terminal));
     });
 
   return program;

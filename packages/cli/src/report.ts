@@ -1,5 +1,6 @@
 /** Turns whatever stopped a command into lines on the error stream and an exit code. */
 import { DomainError, InputError, sentence } from '@sparewright/core/errors';
+import { StoreError } from '@sparewright/store/store-error';
 import { CommanderError } from 'commander';
 import { type ExitCode, exitCodes } from './exit-codes.ts';
 import { plural } from './show/plural.ts';
@@ -25,6 +26,10 @@ export function report(error: unknown, terminal: Terminal): ExitCode {
   if (error instanceof DomainError) {
     say(error.message, terminal);
     return exitCodes.badInput;
+  }
+  if (error instanceof StoreError) {
+    say(error.message, terminal);
+    return error.reason === 'disk' ? exitCodes.cannotWrite : exitCodes.badInput;
   }
   return reportFault(error, terminal);
 }
