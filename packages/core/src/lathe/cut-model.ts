@@ -6,7 +6,7 @@ import type { EdgeCondition } from '../cutting/edge.ts';
 import { groovingForce } from '../cutting/grooving.ts';
 import { type CutData, chipCompression, inPlaneRatio, rakeCorrection, turningForce } from '../cutting/turning-force.ts';
 import { DomainError } from '../errors.ts';
-import { leastOnGrid, lobeGrid } from '../structure/stability.ts';
+import { leastOnGrid, lobeGrid, lookedAt } from '../structure/stability.ts';
 import type { MmPerNewton } from '../structure/stepped-beam.ts';
 import { type MetrePerMinute, type Mm, type MmPerRev, type Newton, type Radian, radians } from '../units/quantities.ts';
 import { checkSetup, clampedWork, giveAtCut, type Setup } from './chain.ts';
@@ -47,6 +47,8 @@ export interface PreparedSetup {
 
 interface Drawn {
   readonly values: Values;
+  readonly logForce: number;
+  readonly logRubbing: number;
   readonly least: MmPerNewton;
   readonly most: MmPerNewton;
   /** ln of chip breadth times chip stiffness at the limit, by approach angle and rubbing time. */
@@ -61,6 +63,7 @@ const approachStep = Math.PI / 2 / (approachSteps - 1);
 const rubbingLeast = 5e-6;
 const rubbingSteps = 10;
 const rubbingRatio = 2.2;
+const logRatio = Math.log(rubbingRatio);
 /** Rubbing of an edge over that of a honed one: the land that rubs grows with the rounding, and the rubbing with its square. */
 const edgeRubbing: Record<EdgeCondition, number> = { sharp: 0.4, honed: 1, moulded: 2.5 };
 /** ln of a load that no cut reaches [N/mm]. */
@@ -81,6 +84,8 @@ export function prepareSetup(joint: Joint, setup: Setup, material: CutMaterial, 
     const all = giveAtCut(values, setup, bending);
     return {
       values,
+      logForce: Math.log(values.force),
+      logRubbing: Math.log(values.rubbing),
       least: Math.min(...all),
       most: Math.max(...all),
       limits: limitTable(values, setup, setup.stations[softest] ?? 0, ratio),
@@ -91,11 +96,12 @@ export function prepareSetup(joint: Joint, setup: Setup, material: CutMaterial, 
 
 function limitTable(values: Values, setup: Setup, station: Mm, ratio: number): Float64Array {
   const modes = latheModes(values, setup, station);
+  const frequencies = lookedAt(modes, 'coarse');
   const square = setup.operation === 'facing' ? 'axial' : 'radial';
   const table = new Float64Array(approachSteps * rubbingSteps);
   for (let a = 0; a < approachSteps; a++) {
     const facing = { effectiveApproach: a * approachStep, square, inPlaneRatio: ratio } as const;
-    const grid = lobeGrid(oriented(modes, facing), 'coarse');
+    const grid = lobeGrid(oriented(modes, facing), frequencies);
     for (let r = 0; r < rubbingSteps; r++) {
       const time = r === 0 ? 0 : rubbingLeast * rubbingRatio ** (r - 1);
       const limit = leastOnGrid(grid, time);
@@ -103,17 +109,6 @@ function limitTable(values: Values, setup: Setup, station: Mm, ratio: number): F
     }
   }
   return table;
-}
-
-/** ln of the limit between the entries of the table. */
-function limitAt(table: Float64Array, approach: Radian, rubbingTime: number): number {
-  const a = Math.min(approachSteps - 1 - 1e-9, Math.max(0, approach / approachStep));
-  const steps = rubbingTime > 0 ? 1 + Math.log(rubbingTime / rubbingLeast) / Math.log(rubbingRatio) : 0;
-  const r = Math.min(rubbingSteps - 1 - 1e-9, Math.max(0, steps));
-  const [i, j] = [Math.floor(a), Math.floor(r)];
-  const [u, v] = [a - i, r - j];
-  const at = (p: number, q: number) => table[p * rubbingSteps + q] ?? unlimited;
-  return (1 - u) * ((1 - v) * at(i, j) + v * at(i, j + 1)) + u * ((1 - v) * at(i + 1, j) + v * at(i + 1, j + 1));
 }
 
 /** Forces of a cut in this setup; depth is the width of the edge when grooving or parting. */
@@ -159,34 +154,63 @@ export function cutForces(setup: Setup, material: CutMaterial, depth: Mm, feed: 
 export interface Chatter {
   /** Share of the draws in which it sings. */
   readonly probability: number;
-  /** Limit over what the cut asks: above 1 it is quiet; middle, and the bounds of nine in ten draws. */
+  /** Limit over what the cut asks, at most 20: above 1 it is quiet; middle, and the bounds of nine in ten draws. */
   readonly margin: { readonly low: number; readonly middle: number; readonly high: number };
 }
+
+/** A margin beyond this says only that nothing sings. */
+const muchMargin = 20;
 
 /** Whether a cut sings, over all draws. */
 export function chatter(prepared: PreparedSetup, forces: CutForces, speed: MetrePerMinute): Chatter {
   const margins = chatterMargins(prepared, forces, speed);
   const sings = margins.reduce((n, m) => n + (m < 0 ? 1 : 0), 0);
   const sorted = margins.sort();
-  const at = (share: number) => Math.exp(sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0);
+  const at = (share: number) =>
+    Math.min(muchMargin, Math.exp(sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0));
   return {
-    // One draw more on either side: none of 64 singing does not prove that none ever will.
-    probability: (sings + 0.5) / (margins.length + 1),
+    probability: rounded(sings, margins.length),
     margin: { low: at(0.05), middle: at(0.5), high: at(0.95) },
   };
 }
 
-/** ln of limit over load for each draw. */
+/** The probability alone. */
+export function chatterProbability(prepared: PreparedSetup, forces: CutForces, speed: MetrePerMinute): number {
+  const margins = chatterMargins(prepared, forces, speed);
+  let sings = 0;
+  for (const margin of margins) if (margin < 0) sings++;
+  return rounded(sings, margins.length);
+}
+
+/** Half a draw more on either side: none of 64 singing does not prove that none ever will. */
+function rounded(sings: number, draws: number): number {
+  return (sings + 0.5) / (draws + 1);
+}
+
+/** ln of limit over load for each draw; between the entries of the tables straight lines. */
 function chatterMargins(prepared: PreparedSetup, forces: CutForces, speed: MetrePerMinute): Float64Array {
   if (!(speed > 0)) throw new DomainError('cuttingSpeed', speed, 'more than 0 m/min');
-  const v = (speed * 1000) / 60;
-  const margins = new Float64Array(prepared.drawn.length);
   const blunt = edgeRubbing[prepared.setup.cutter.edge];
+  const time = Math.log((blunt * 60) / (forces.chipStiffness * speed * 1000) / rubbingLeast);
   const load = Math.log(forces.chipWidth * forces.chipStiffness);
-  prepared.drawn.forEach(({ values, limits }, i) => {
-    const time = (values.rubbing * blunt) / (forces.chipStiffness * values.force * v);
-    margins[i] = limitAt(limits, forces.effectiveApproach, time) - load - Math.log(values.force);
-  });
+  const a = Math.min(approachSteps - 1 - 1e-9, Math.max(0, forces.effectiveApproach / approachStep));
+  const row = Math.floor(a);
+  const u = a - row;
+  const { drawn } = prepared;
+  const margins = new Float64Array(drawn.length);
+  for (let i = 0; i < drawn.length; i++) {
+    const draw = drawn[i];
+    if (!draw) continue;
+    const { limits, logForce, logRubbing } = draw;
+    const steps = 1 + (time + logRubbing - logForce) / logRatio;
+    const r = Math.min(rubbingSteps - 1 - 1e-9, Math.max(0, steps));
+    const column = Math.floor(r);
+    const v = r - column;
+    const at = row * rubbingSteps + column;
+    const here = (1 - v) * (limits[at] ?? 0) + v * (limits[at + 1] ?? 0);
+    const next = (1 - v) * (limits[at + rubbingSteps] ?? 0) + v * (limits[at + rubbingSteps + 1] ?? 0);
+    margins[i] = (1 - u) * here + u * next - load - logForce;
+  }
   return margins;
 }
 
@@ -198,7 +222,8 @@ export function marginOf(values: Values, setup: Setup, station: Mm, forces: CutF
     square,
     inPlaneRatio: inPlaneRatio(radians(setup.cutter.rake)),
   } as const;
-  const grid = lobeGrid(oriented(latheModes(values, setup, station), facing), 'coarse');
+  const modes = latheModes(values, setup, station);
+  const grid = lobeGrid(oriented(modes, facing), lookedAt(modes, 'coarse'));
   const rubbing = values.rubbing * edgeRubbing[setup.cutter.edge];
   const time = (rubbing * 60) / (forces.chipStiffness * values.force * speed * 1000);
   const limit = Math.min(unlimited, Math.log(leastOnGrid(grid, time)));
@@ -213,7 +238,7 @@ export interface ForceLadder {
 
 /** The ladder of one feed, up to a depth. */
 export function forceLadder(setup: Setup, material: CutMaterial, feed: MmPerRev, deepest: Mm): ForceLadder {
-  const rungs = 14;
+  const rungs = 20;
   const shallowest = Math.min(0.002, deepest / 4);
   const depths = new Float64Array(rungs);
   const forces = new Float64Array(rungs);

@@ -2,96 +2,18 @@
  * Questions about what gives way under a cut.
  */
 import { z } from 'zod';
-import { InputError } from '../errors.ts';
-import { findMaterial } from '../materials/find.ts';
 import { defineQuestion } from '../question.ts';
 import { lengthField, numberField } from '../units/fields.ts';
 import { forceThrough, passes } from './size-error.ts';
-import { type ChuckSprings, clamped, deflectionUnderUnitLoad, type SteppedBeam } from './stepped-beam.ts';
-
-const rigid = z.literal('rigid');
-
-const chuckField = z
-  .union(
-    [
-      rigid,
-      z.strictObject({
-        translational: numberField('sideways stiffness of jaws and spindle together', 'N/mm', 1, 1e9),
-        rotational: numberField('stiffness against tilting of jaws and spindle together', 'N·m/rad', 0, 1e9),
-      }),
-    ],
-    { error: '"rigid", or the translational [N/mm] and rotational [N·m/rad] stiffness' },
-  )
-  .default('rigid')
-  .describe('how far the chuck gives: "rigid", or its stiffness');
-
-const tailstockField = z
-  .strictObject({
-    at: lengthField('mm', 'where the centre supports the work, from the jaw faces'),
-    stiffness: z
-      .union([rigid, numberField('sideways stiffness of the centre', 'N/mm', 1, 1e9)], {
-        error: '"rigid", or a stiffness in N/mm',
-      })
-      .default('rigid')
-      .describe('how far the centre gives [N/mm], or "rigid"'),
-  })
-  .optional()
-  .describe('a centre in the tailstock, if there is one');
-
-const workFields = {
-  sections: z
-    .array(
-      z.strictObject({
-        length: lengthField('mm', 'of the section'),
-        outerDiameter: lengthField('mm', 'outside diameter', { max: 500 }),
-        innerDiameter: lengthField('mm', 'bore, 0 or left out when solid', { max: 500, zero: true }).optional(),
-      }),
-    )
-    .min(1)
-    .max(200)
-    .describe('the work from the jaw faces outwards'),
-  material: z.string().max(100).optional().describe('of the work, by any name; or give youngsModulus'),
-  youngsModulus: numberField('modulus of elasticity, when no material is named', 'MPa', 1000, 1_000_000).optional(),
-  poissonRatio: numberField('Poisson’s ratio, when no material is named', '', 0, 0.49).default(0.3),
-  chuck: chuckField,
-  tailstock: tailstockField,
-};
-
-const workSchema = z.strictObject(workFields);
-
-function beamOf(work: z.output<typeof workSchema>): SteppedBeam {
-  let from = 0;
-  const sections = work.sections.map(({ length, outerDiameter, innerDiameter }) => {
-    const section = { from, to: from + length, outerDiameter, innerDiameter };
-    from = section.to;
-    return section;
-  });
-  const chuck: ChuckSprings = work.chuck === 'rigid' ? clamped : work.chuck;
-  const { at, stiffness } = work.tailstock ?? {};
-  const tailstock =
-    at === undefined ? undefined : { at, stiffness: typeof stiffness === 'number' ? stiffness : Infinity };
-  return { sections, chuck, tailstock, ...elasticity(work) };
-}
-
-function elasticity({ material, youngsModulus, poissonRatio }: z.output<typeof workSchema>) {
-  if ((material === undefined) === (youngsModulus === undefined)) {
-    throw new InputError([
-      { path: 'material', value: material, expected: 'either a material or youngsModulus', example: '303' },
-    ]);
-  }
-  if (youngsModulus !== undefined) return { youngsModulus, poissonRatio };
-  const found = findMaterial(material ?? '');
-  return { youngsModulus: found.youngsModulus, poissonRatio: found.poisson };
-}
+import { deflectionUnderUnitLoad } from './stepped-beam.ts';
+import { vibrationQuestions } from './vibration-questions.ts';
+import { beamOf, shown, workFields, workSchema } from './work-fields.ts';
 
 const stationsField = z
   .array(lengthField('mm', 'distance from the jaw faces', { zero: true }))
   .min(1)
   .max(500)
   .describe('places asked about, from the jaw faces [mm or in, as typed]');
-
-/** Figures to the digits that matter, without the noise of the last binary place. */
-const shown = (value: number) => Number(value.toPrecision(6));
 
 const bending = defineQuestion({
   name: 'bending',
@@ -223,4 +145,4 @@ const sizeError = defineQuestion({
   },
 });
 
-export const structureQuestions = [bending, sizeError];
+export const structureQuestions = [bending, sizeError, ...vibrationQuestions];

@@ -38,8 +38,9 @@ export interface LobeGrid {
   readonly modes: readonly OrientedMode[];
   readonly omega: Float64Array;
   readonly real: Float64Array;
-  /** atan(Q/P). */
-  readonly lag: Float64Array;
+  /** Sine and cosine of atan(Q/P). */
+  readonly sine: Float64Array;
+  readonly cosine: Float64Array;
   /** 1 when the frequency before it on the grid had P < 0 too. */
   readonly joined: Uint8Array;
 }
@@ -50,13 +51,11 @@ const fine = [
 ];
 const coarse = [0.15, 0.4, 0.7, 1, 1.4, 2.2, 4, 9, 22];
 
-/**
- * The frequencies at which modes can be driven to sing, gathered once for all speeds.
- *
- * @throws DomainError when a mode is out of range
- */
-export function lobeGrid(modes: readonly OrientedMode[], detail: 'fine' | 'coarse'): LobeGrid {
-  checkModes(modes);
+/** Frequencies at which the response of modes is looked at, in order: close together about each mode. */
+export function lookedAt(
+  modes: readonly Pick<OrientedMode, 'frequency' | 'damping'>[],
+  detail: 'fine' | 'coarse',
+): Float64Array {
   const lowest = Math.min(...modes.map((m) => m.frequency));
   const highest = Math.max(...modes.map((m) => m.frequency));
   const frequencies: Hertz[] = [];
@@ -71,18 +70,32 @@ export function lobeGrid(modes: readonly OrientedMode[], detail: 'fine' | 'coars
       if (1 - 2 * damping * t > 0.04) frequencies.push(frequency * Math.sqrt(1 - 2 * damping * t));
     }
   }
-  const sorted = Float64Array.from(frequencies).sort();
+  return Float64Array.from(frequencies).sort();
+}
+
+/**
+ * What the speeds need of the modes, gathered once for all of them.
+ *
+ * @throws DomainError when a mode is out of range
+ */
+export function lobeGrid(modes: readonly OrientedMode[], frequencies: Float64Array): LobeGrid {
+  checkModes(modes);
   const omega: number[] = [];
   const real: number[] = [];
-  const lag: number[] = [];
+  const sine: number[] = [];
+  const cosine: number[] = [];
   const joined: number[] = [];
   let before = false;
-  for (const f of sorted) {
+  for (const f of frequencies) {
     const { re, im } = receptanceAt(modes, f);
     if (re < 0) {
+      const size = re * re + im * im;
+      const root = Math.sqrt(size);
       omega.push(2 * Math.PI * f);
-      real.push(re / (re * re + im * im));
-      lag.push(Math.atan(-im / re));
+      real.push(re / size);
+      // P = Re G/|G|², Q = −Im G/|G|²; the angle lies where the cosine is positive, and P is negative.
+      cosine.push(-re / root);
+      sine.push(im / root);
       joined.push(before ? 1 : 0);
     }
     before = re < 0;
@@ -91,28 +104,32 @@ export function lobeGrid(modes: readonly OrientedMode[], detail: 'fine' | 'coars
     modes,
     omega: Float64Array.from(omega),
     real: Float64Array.from(real),
-    lag: Float64Array.from(lag),
+    sine: Float64Array.from(sine),
+    cosine: Float64Array.from(cosine),
     joined: Uint8Array.from(joined),
   };
 }
 
 /** The limit over all spindle speeds near a cutting speed: the foot of the lobes. Breadth times chip stiffness [N/mm]. */
 export function leastOnGrid(grid: LobeGrid, rubbingTime: number): number {
+  const { omega, real, sine, cosine } = grid;
   let least = Infinity;
-  for (let i = 0; i < grid.omega.length; i++) {
-    const lag = grid.lag[i] ?? 0;
-    const limit = leastAtFrequency(grid.real[i] ?? 0, lag, grid.omega[i] ?? 0, rubbingTime);
+  for (let i = 0; i < omega.length; i++) {
+    const limit = leastAtFrequency(real[i] ?? 0, sine[i] ?? 0, cosine[i] ?? 0, (omega[i] ?? 0) * rubbingTime);
     if (limit < least) least = limit;
   }
   return least;
 }
 
-/** Least load at which one frequency can go on, over both phases that can be. */
-function leastAtFrequency(real: number, lag: number, omega: number, rubbingTime: number): number {
-  const s = Math.sin(lag) - omega * rubbingTime * Math.cos(lag);
+/**
+ * Least load at which one frequency can go on, over both phases that can be: with sin β = s, 1 − cos φ is
+ * 1 + cos(β + lag) or 1 − cos(β − lag).
+ */
+function leastAtFrequency(real: number, sine: number, cosine: number, rubbing: number): number {
+  const s = sine - rubbing * cosine;
   if (s < -1 || s > 1) return Infinity;
-  const bent = Math.asin(s);
-  return -real / Math.max(1 + Math.cos(bent + lag), 1 - Math.cos(bent - lag));
+  const c = Math.sqrt(1 - s * s);
+  return -real / (1 + Math.abs(c * cosine) - s * sine);
 }
 
 /** What one frequency asks: both phases that can be, and the load belonging to each. */
@@ -256,11 +273,12 @@ export function rubbingTimeOf(cut: RegenerativeCut): number {
  */
 export function leastStableWidth(modes: readonly OrientedMode[], cut: RegenerativeCut): StabilityLimit {
   const rubbingTime = rubbingTimeOf(cut);
-  const grid = lobeGrid(modes, 'fine');
+  const grid = lobeGrid(modes, lookedAt(modes, 'fine'));
   const at = (omega: number) => {
     const { re, im } = receptanceAt(modes, omega / (2 * Math.PI));
     if (re >= 0) return Infinity;
-    return leastAtFrequency(re / (re * re + im * im), Math.atan(-im / re), omega, rubbingTime);
+    const size = re * re + im * im;
+    return leastAtFrequency(re / size, im / Math.sqrt(size), -re / Math.sqrt(size), omega * rubbingTime);
   };
   let best = { omega: 0, load: Infinity };
   grid.omega.forEach((omega, i) => {
@@ -301,7 +319,7 @@ function leastBetween(f: (x: number) => number, low: number, high: number) {
  */
 export function stabilityLimit(modes: readonly OrientedMode[], cut: RegenerativeCut, speed: Rpm): StabilityLimit {
   if (!(speed > 0 && speed < Infinity)) throw new DomainError('speed', speed, 'more than 0 rpm');
-  const { load, omega } = limitOfTurn(lobeGrid(modes, 'fine'), 60 / speed, rubbingTimeOf(cut));
+  const { load, omega } = limitOfTurn(lobeGrid(modes, lookedAt(modes, 'fine')), 60 / speed, rubbingTimeOf(cut));
   return load === Infinity ? quiet : { width: load / cut.chipStiffness, frequency: omega / (2 * Math.PI) };
 }
 
