@@ -12,8 +12,6 @@ export interface PartWish {
   /** `simple`: cylinders, cones, perhaps a bore. `rich`: arcs, crowns, curves, edges, grooves, threads, stepped and through bores. */
   readonly kind?: 'simple' | 'rich';
   readonly unit?: LengthUnit;
-  /** `even`: parts as different as they can be. Left out: nearly all sizes lie at the ends of their ranges. */
-  readonly spread?: 'even';
 }
 
 /** A part document in the given unit, and that unit; every one passes the schema and has no stop finding. */
@@ -22,8 +20,7 @@ export interface ArbitraryPart {
   readonly document: PartDocument;
 }
 
-/** From 0 to under 1. Doubles drawn by their bits are nearly all next to nothing; spread evenly, parts differ in everything. */
-const byBits = fc.double({ min: 0, max: 1, noNaN: true, maxExcluded: true });
+/** From 0 to under 1. fast-check's doubles are spread by their bits and nearly all next to nothing; these are spread evenly. */
 const evenShare = fc.integer({ min: 0, max: 2 ** 30 - 1 }).map((n) => n / 2 ** 30);
 
 /** Part documents to be read in millimetres, or in inches where `unit` asks for it. */
@@ -36,7 +33,7 @@ export function arbitraryPartIn(wish: PartWish = {}): fc.Arbitrary<ArbitraryPart
   const kind = wish.kind ? fc.constant(wish.kind) : fc.constantFrom('simple' as const, 'rich' as const);
   const unit = wish.unit ? fc.constant(wish.unit) : fc.constantFrom('mm' as const, 'in' as const);
   return fc
-    .tuple(kind, unit, fc.infiniteStream(wish.spread === 'even' ? evenShare : byBits))
+    .tuple(kind, unit, fc.infiniteStream(evenShare))
     .map(([k, u, stream]) => ({ unit: u, document: draw(k, u, () => stream.next().value ?? 0) }));
 }
 
@@ -196,11 +193,13 @@ function withEdges(outside: OutsideDocument[], factor: number, { between, chance
     if (own === undefined) continue;
     const edge = (room: number): EdgeDocument | undefined => {
       if (room <= 0 || !chance(0.6)) return undefined;
-      const size = Math.min(0.4 * room, between(0.3, 1.5));
+      // Two edges may meet on one step: neither takes more than 0.4 of it, along or across.
+      const angle = chance(0.2) ? between(20, 60) : 45;
+      const size = Math.min((0.4 * room) / Math.max(1, Math.tan((angle * Math.PI) / 180)), between(0.3, 1.5));
       if (size < 0.05) return undefined;
       return chance(0.5)
         ? { kind: 'fillet', radius: typed(size) }
-        : { kind: 'chamfer', size: typed(size), ...(chance(0.4) ? { angle: between(20, 60) } : {}) };
+        : { kind: 'chamfer', size: typed(size), ...(angle === 45 ? {} : { angle }) };
     };
     // At a face, the wall of a bore may begin half-way to the axis.
     const face = 0.15 * own;

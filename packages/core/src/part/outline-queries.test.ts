@@ -1,9 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { arbitraryPartIn } from '../../test/arbitrary-part.ts';
 import { curveThrough } from './biarc.ts';
 import { definePart } from './define-part.ts';
-import { boundingBox, closedLoop, innerRadiusAt, radiusAt, sectionsForBeam, segmentPoints } from './outline-queries.ts';
+import { boundingBox, closedLoop, innerRadiusAt, radiusAt, segmentPoints } from './outline-queries.ts';
 import type { Outline, Point } from './outline-types.ts';
 import { type PartDocument, partSchema } from './schema.ts';
 import { distance, label, pointAt, tangentAt } from './segment.ts';
@@ -24,61 +23,6 @@ test('the radius at a step is the larger one, beyond the ends it is 0', () => {
   expect([-1, 0, 10, 20, 25, 30, 40, 50, 51].map((z) => radiusAt(stepped, z))).toEqual([0, 6, 6, 15, 15, 15, 10, 5, 0]);
   expect([0, 10, 15, 15.1].map((z) => innerRadiusAt(stepped, z))).toEqual([3, 3, 3, 0]);
   expect(boundingBox(stepped)).toEqual({ left: 0, right: 50, radius: 15 });
-});
-
-test('cylinders are single sections for the beam, with their bores', () => {
-  const sections = sectionsForBeam(stepped);
-  expect(sections[0]).toEqual({
-    from: 0,
-    to: 15,
-    outerDiameter: expect.closeTo(12, 12),
-    innerDiameter: expect.closeTo(6, 12),
-  });
-  expect(sections[1]).toEqual({ from: 15, to: 20, outerDiameter: expect.closeTo(12, 12), innerDiameter: 0 });
-  expect(sections[2]).toMatchObject({ from: 20, to: 30, innerDiameter: 0 });
-  expect(sections[2]?.outerDiameter).toBeCloseTo(30, 12);
-  expect(sectionsForBeam(stepped, 18, 22).map((s) => [s.from, s.to])).toEqual([
-    [18, 20],
-    [20, 22],
-  ]);
-});
-
-test('the sections of a cone bend like the cone: ∫ x²/I dx of a clamped taper [closed form]', () => {
-  const cone = outlineOf({ outside: [{ kind: 'cone', id: 'c', startDiameter: 20, endDiameter: 10, length: 100 }] });
-  // With d = 10 + x/10 from the free end, ∫ x² 64/(π d⁴) dx over 0 … 100.
-  const inertia = (d: number) => (Math.PI * d ** 4) / 64;
-  const stations = sectionsForBeam(cone);
-  const sum = stations.reduce((total, s) => {
-    const [a, b] = [100 - s.to, 100 - s.from];
-    return total + (b ** 3 - a ** 3) / 3 / inertia(s.outerDiameter);
-  }, 0);
-  // By d: x = 10(d − 10): ∫ 100(d − 10)² · 10 dd/(π d⁴/64), d from 10 to 20.
-  const part = (d: number) => -1 / d + 10 / d ** 2 - 100 / (3 * d ** 3);
-  const exact = ((1000 * 64) / Math.PI) * (part(20) - part(10));
-  expect(Math.abs(sum / exact - 1)).toBeLessThan(0.001);
-});
-
-test('any part: the sections for the beam cover it from end to end and hold its mean d⁴', () => {
-  fc.assert(
-    fc.property(arbitraryPartIn(), ({ unit, document }) => {
-      const { outline } = definePart(partSchema(unit).parse(document));
-      const sections = sectionsForBeam(outline);
-      expect(sections[0]?.from).toBe(0);
-      expect(sections.at(-1)?.to).toBeCloseTo(outline.length, 6);
-      for (const [i, s] of sections.entries()) {
-        if (i > 0) expect(s.from - (sections[i - 1]?.to ?? 0)).toBeLessThan(1e-6);
-        expect(s.outerDiameter).toBeGreaterThan(s.innerDiameter);
-        expect(s.outerDiameter).toBeLessThanOrEqual(outline.largestDiameter + 1e-9);
-      }
-      const whole = sections.reduce((sum, s) => sum + s.outerDiameter ** 4 * (s.to - s.from), 0);
-      const n = 4000;
-      let sampled = 0;
-      for (let i = 0; i < n; i++)
-        sampled += (2 * radiusAt(outline, ((i + 0.5) / n) * outline.length)) ** 4 * (outline.length / n);
-      expect(whole / sampled).toBeCloseTo(1, 2);
-    }),
-    { numRuns: 20 },
-  );
 });
 
 test('points along an arc stay within the tolerance', () => {

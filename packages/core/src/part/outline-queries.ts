@@ -52,54 +52,6 @@ export function segmentPoints(segment: Segment, tolerance: Mm): Point[] {
   return Array.from({ length: pieces + 1 }, (_, i) => pointAt(segment, i / pieces));
 }
 
-export interface BeamSection {
-  readonly from: Mm;
-  readonly to: Mm;
-  readonly outerDiameter: Mm;
-  readonly innerDiameter: Mm;
-}
-
-/** A diameter may change by this part of itself within one section of the beam. */
-const finest = 0.02;
-
-/**
- * The part between two places as plain stepped sections for bending: every step of the outline is a joint, and where the diameter runs
- * (cone, arc, drill point) it is cut fine, each piece with the diameters of the same mean second moment (mean of d⁴).
- */
-export function sectionsForBeam(outline: Outline, from: Mm = 0, to: Mm = outline.length): BeamSection[] {
-  const inside = [...outline.insideLeft, ...outline.insideRight];
-  const ends = [...outline.outside, ...inside].flatMap((s) => [s.from.z, s.to.z]);
-  const joints = [from, to, ...ends.filter((z) => z > from + same && z < to - same)].sort((a, b) => a - b);
-  return joints.slice(1).flatMap((b, i) => {
-    const a = joints[i] ?? from;
-    if (b - a <= 1e-7) return [];
-    const pieces = Math.max(piecesNeeded(outline.outside, a, b), piecesNeeded(inside, a, b));
-    return Array.from({ length: pieces }, (_, k) => {
-      const [left, right] = [a + ((b - a) * k) / pieces, a + ((b - a) * (k + 1)) / pieces];
-      return {
-        from: left,
-        to: right,
-        outerDiameter: meanDiameter(outline.outside, left, right),
-        innerDiameter: meanDiameter(inside, left, right),
-      };
-    });
-  });
-}
-
-function piecesNeeded(chain: readonly Segment[], a: Mm, b: Mm): number {
-  const radii = [0.001, 0.25, 0.5, 0.75, 0.999].map((t) => largestRadiusAt(chain, a + t * (b - a)));
-  const high = Math.max(...radii);
-  if (high === 0) return 1;
-  return Math.min(24, Math.max(1, Math.ceil((high - Math.min(...radii)) / (finest * high) - 1e-9)));
-}
-
-/** Of the same mean d⁴, by three points of Gauss. */
-function meanDiameter(chain: readonly Segment[], a: Mm, b: Mm): Mm {
-  const x = Math.sqrt(3 / 5) / 2;
-  const at = (t: number) => largestRadiusAt(chain, a + t * (b - a)) ** 4;
-  return 2 * ((5 * at(0.5 - x) + 8 * at(0.5) + 5 * at(0.5 + x)) / 18) ** 0.25;
-}
-
 /**
  * The box around the half-section: left end, right end and largest radius.
  *
