@@ -134,8 +134,9 @@ export function createProgram(terminal: Terminal, done: (code: ExitCode) => void
   program.commandsGroup('The workbench');
   command('serve', 'Opens the workbench for a browser on this computer.', 'sparewright serve --port 4180')
     .option('--port <number>', 'port to listen on; left out, 4180 or the next free one')
-    .option('--host <address>', 'address to listen on; left out, this computer only')
-    .option('--jobs <folder>', 'folder with job files and a workshop; left out, the examples')
+    .option('--host <address>', 'address to listen on; left out, this computer only; 0.0.0.0 is the network too')
+    .option('--data <folder>', 'folder that keeps jobs and workshop; left out, your own data folder')
+    .option('--log', 'write a line of JSON for every request')
     .action(async (options: ServeOptions) => {
       const { serveCommand } = await import('./commands/serve.ts');
       done(await serveCommand(options, terminal));

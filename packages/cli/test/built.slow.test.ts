@@ -125,7 +125,7 @@ test('ten thousand lines in, ten thousand out, in seconds', async () => {
 });
 
 test('serve answers on loopback and stops when it is asked to', async () => {
-  const child = spawn(process.execPath, [program, 'serve', '--port', '0'], {
+  const child = spawn(process.execPath, [program, 'serve', '--port', '0', '--data', join(folder, 'data')], {
     cwd: root,
     stdio: ['ignore', 'pipe', 'inherit'],
   });
@@ -139,13 +139,13 @@ test('serve answers on loopback and stops when it is asked to', async () => {
 });
 
 test('a taken port is refused in one line', async () => {
-  const child = spawn(process.execPath, [program, 'serve', '--port', '0'], {
+  const child = spawn(process.execPath, [program, 'serve', '--port', '0', '--data', join(folder, 'data')], {
     cwd: root,
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   const said = await new Promise<string>((resolve) => child.stdout.once('data', (chunk) => resolve(String(chunk))));
   const port = /127\.0\.0\.1:(\d+)/.exec(said)?.[1] ?? '';
-  const { code, err } = await sparewright(['serve', '--port', port]);
+  const { code, err } = await sparewright(['serve', '--port', port, '--data', join(folder, 'data')]);
   expect(code).toBe(2);
   expect(err).toContain('a port that no other program holds');
   child.kill('SIGTERM');

@@ -253,7 +253,7 @@ describe('what will not do is refused in one line, with exit code 2', () => {
     expect(await refused(['drawing', pin, '-o', 'x.png'])).toContain('a name that ends in .svg');
     expect(await refused(['packet', pin, '-o', join(folder, 'x.pdf'), '--paper', 'A0'])).toContain('A4 or Letter');
     expect(await refused(['serve', '--port', '99999'])).toContain('a whole number from 0 to 65535');
-    expect(await refused(['serve', '--jobs', join(folder, 'no')])).toContain('a folder with *.job.json files');
+    expect(await refused(['serve', '--data', pin])).toContain('a data folder that can be used');
   });
 });
 

@@ -1,114 +1,96 @@
 /** The routes. Everything that is answered is computed by the core and worded by output; nothing here knows the trade. */
-import { worstFirst } from '@sparewright/core/finding';
-import type { Job } from '@sparewright/core/job/schema';
 import { ask } from '@sparewright/core/questions/ask';
-import { makePacket } from '@sparewright/output/packet/packet';
-import { type Context, Hono } from 'hono';
-import type { JobEntry } from './answer.ts';
-import { jsonBody } from './body.ts';
-import { headers, limitBody, ownHostOnly } from './guard.ts';
-import type { Jobs } from './jobs.ts';
-import { type Assessed, drawingOf, jobPage } from './page/job-page.ts';
+import { Hono, type MiddlewareHandler } from 'hono';
+import { jsonBody, takesJson } from './body.ts';
+import { headers, ownHostOnly } from './guard.ts';
+import { limitRate, type Network, pairedOnly, pairRoutes } from './network.ts';
+import { jobPage } from './page/job-page.ts';
 import { refusalOf, refuse } from './refusal.ts';
+import { attachmentRoutes } from './routes/attachments.ts';
+import { benchLogRoutes } from './routes/bench-log.ts';
+import { eventRoutes } from './routes/events.ts';
+import { jobRoutes } from './routes/jobs.ts';
+import { keepingRoutes } from './routes/keeping.ts';
+import { printRoutes } from './routes/prints.ts';
+import { workshopRoutes } from './routes/workshop.ts';
 import type { ScreenFile } from './screens.ts';
+import type { Workbench } from './workbench.ts';
 
-export interface AppParts {
-  readonly jobs: Jobs;
+export interface AppParts extends Workbench, Network {
   readonly screens: ReadonlyMap<string, ScreenFile>;
   readonly isOwnHost: (host: string) => boolean;
+  /** Time between two signs of life to a screen that listens [ms]; 20 s when left out. */
+  readonly heartbeat?: number | undefined;
   /** Told of every answer. */
-  readonly log?: ((line: { method: string; path: string; status: number; milliseconds: number }) => void) | undefined;
+  readonly log?: ((line: LogLine) => void) | undefined;
   /** Told of errors that are the program's own fault. */
   readonly fault: (error: unknown) => void;
 }
 
-export function createApp({ jobs, screens, isOwnHost, log, fault }: AppParts): Hono {
+export interface LogLine {
+  readonly method: string;
+  readonly path: string;
+  readonly status: number;
+  readonly milliseconds: number;
+  readonly from: string;
+}
+
+export function createApp(parts: AppParts): Hono {
+  const { assessments, events, screens, isOwnHost, heartbeat = 20_000, log, addressOf, fault } = parts;
   const app = new Hono();
 
   app.use(headers);
-  if (log) {
-    app.use(async (c, next) => {
-      const began = performance.now();
-      await next();
-      const { method, path } = c.req;
-      log({ method, path, status: c.res.status, milliseconds: Math.round(performance.now() - began) });
-    });
-  }
+  if (log) app.use(logged(log, addressOf));
+  app.use(limitRate(parts));
   app.use(ownHostOnly(isOwnHost));
+  app.use('/api/*', pairedOnly(parts));
   app.use('/api/*', async (c, next) => {
     await next();
-    c.res.headers.set('cache-control', 'no-store');
+    if (!c.res.headers.has('cache-control')) c.res.headers.set('cache-control', 'no-store');
   });
 
   app.get('/health', (c) => c.json({ status: 'ok' }));
-  app.get('/api/jobs', (c) => c.json(jobs.ids.flatMap((id) => entryOf(id, jobs.find(id)))));
-  app.get('/api/jobs/:id', (c) => withJob(c, jobs, (found) => c.json(jobPage(found))));
-  app.get('/api/jobs/:id/packet.pdf', (c) => withJob(c, jobs, (found) => packet(c, found)));
-  app.get('/api/jobs/:id/drawing.svg', (c) => withJob(c, jobs, (found) => drawing(c, found)));
-
-  app.post('/api/*', limitBody, async (c, next) => {
-    if (/^application\/json\b/i.test(c.req.header('content-type') ?? '')) return next();
-    return refuse(c, 415, 'The body must be JSON, sent as application/json.');
-  });
-  app.post('/api/assess', async (c) => c.json(jobPage(jobs.assess(await jsonBody(c)))));
-  app.post('/api/ask/:name', async (c) => c.json(ask(c.req.param('name'), await jsonBody(c))));
+  app.route('/api', pairRoutes(parts));
+  app.route('/api/jobs', printRoutes(parts));
+  app.route('/api/jobs', jobRoutes(parts));
+  app.route('/api/workshop', workshopRoutes(parts));
+  app.route('/api', benchLogRoutes(parts));
+  app.route('/api/attachments', attachmentRoutes(parts));
+  app.route('/api', keepingRoutes(parts));
+  app.route('/api', eventRoutes({ events, heartbeat }));
+  app.post('/api/assess', takesJson, async (c) => c.json(jobPage(assessments.ofDocument(await jsonBody(c)))));
+  app.post('/api/ask/:name', takesJson, async (c) => c.json(ask(c.req.param('name'), await jsonBody(c))));
 
   app.all('/api/*', (c) => refuse(c, 404, 'There is no such address.'));
   app.get('*', (c) => {
     if (screens.size === 0) return c.text('The screens are not built yet: run `npm run build`, then start again.', 503);
-    const file = screens.get(c.req.path);
+    const file = screens.get(isScreen(c.req.path) ? '/index.html' : c.req.path);
     if (!file) return refuse(c, 404, 'There is no such page.');
     const cache = file.lasting ? 'public, max-age=31536000, immutable' : 'no-cache';
     return c.body(file.bytes, 200, { 'content-type': file.type, 'cache-control': cache });
   });
   app.notFound((c) => refuse(c, 404, 'There is no such address.'));
   app.onError((error, c) => {
-    const refusal = refusalOf(error);
-    if (refusal) return c.json(refusal, 422);
+    const known = refusalOf(error);
+    if (known && known.status < 500) return c.json(known.refusal, known.status);
     fault(error);
+    if (known) return c.json(known.refusal, known.status);
     return refuse(c, 500, 'The program failed at this; it is its own fault. Nothing was changed.');
   });
   return app;
 }
 
-function withJob(c: Context, jobs: Jobs, answer: (found: Assessed) => Response): Response {
-  const found = jobs.find(c.req.param('id') ?? '');
-  return found ? answer(found) : refuse(c, 404, 'There is no job of that name.');
+/** Addresses of the screens themselves, which one page answers. */
+function isScreen(path: string): boolean {
+  return /^\/(jobs|workshop|new|help)(\/[a-z0-9-]+){0,2}\/?$/.test(path);
 }
 
-function entryOf(id: string, found: Assessed | undefined): JobEntry[] {
-  if (!found) return [];
-  const [worst] = worstFirst(found.assessment.findings);
-  const { title, hazard } = found.job;
-  return [{ id, title, hazard, worst: worst ? { level: worst.level, says: worst.says } : null }];
-}
-
-function packet(c: Context, { job, workshop, assessment }: Assessed): Response {
-  const paper = c.req.query('paper') ?? job.sheet?.paper ?? 'A4';
-  if (paper !== 'A4' && paper !== 'Letter')
-    return refuse(c, 400, 'The paper is one of A4, Letter.', [
-      { path: 'paper', value: JSON.stringify(paper.slice(0, 40)), expected: 'one of A4, Letter', example: 'A4' },
-    ]);
-  const onPaper: Job = { ...job, sheet: { ...job.sheet, paper } };
-  const bytes = makePacket({ job: onPaper, workshop, assessment });
-  return c.body(new Uint8Array(bytes), 200, attachment('application/pdf', `${fileName(job)}-packet-${paper}.pdf`));
-}
-
-function drawing(c: Context, { job, assessment }: Assessed): Response {
-  const svg = drawingOf(job, assessment, 'paper');
-  if (svg === undefined) return refuse(c, 404, 'There is nothing to draw yet.');
-  return c.body(svg, 200, attachment('image/svg+xml', `${fileName(job)}-drawing.svg`));
-}
-
-function attachment(type: string, name: string): Record<string, string> {
-  return { 'content-type': type, 'content-disposition': `attachment; filename="${name}"` };
-}
-
-/** A title as a file name that every system takes. */
-function fileName({ title }: Job): string {
-  const name = title
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-|-$/g, '');
-  return name.slice(0, 60) || 'job';
+function logged(log: (line: LogLine) => void, addressOf: Network['addressOf']): MiddlewareHandler {
+  return async (c, next) => {
+    const began = performance.now();
+    await next();
+    const { method, path } = c.req;
+    const milliseconds = Math.round(performance.now() - began);
+    log({ method, path, status: c.res.status, milliseconds, from: addressOf(c) });
+  };
 }

@@ -1,6 +1,5 @@
 /** What every request must keep to and every answer carries. */
 import type { MiddlewareHandler } from 'hono';
-import { bodyLimit } from 'hono/body-limit';
 import { secureHeaders } from 'hono/secure-headers';
 import { refuse } from './refusal.ts';
 
@@ -21,7 +20,10 @@ export const headers: MiddlewareHandler = secureHeaders({
     defaultSrc: ["'none'"],
     scriptSrc: ["'self'"],
     styleSrc: ["'self'"],
-    imgSrc: ["'self'"],
+    // A photograph just taken, before it is sent.
+    imgSrc: ["'self'", 'blob:'],
+    mediaSrc: ["'self'", 'blob:'],
+    workerSrc: ["'self'"],
     fontSrc: ["'self'"],
     connectSrc: ["'self'"],
     baseUri: ["'none'"],
@@ -34,12 +36,4 @@ export const headers: MiddlewareHandler = secureHeaders({
   crossOriginOpenerPolicy: 'same-origin',
   crossOriginResourcePolicy: 'same-origin',
   strictTransportSecurity: false,
-});
-
-/** A job with every list full is far smaller. */
-const largestBody = 2 ** 20;
-
-export const limitBody: MiddlewareHandler = bodyLimit({
-  maxSize: largestBody,
-  onError: (c) => refuse(c, 413, `The request is too large: at most ${largestBody / 1024} kB.`),
 });

@@ -1,5 +1,6 @@
 /** Every refusal has one shape: a message and, for documents, what is wrong where. */
 import { DomainError, InputError, show } from '@sparewright/core/errors';
+import { StoreError, type StoreReason } from '@sparewright/store/store-error';
 import type { Context } from 'hono';
 import type { ContentfulStatusCode } from 'hono/utils/http-status';
 import type { Refusal } from './answer.ts';
@@ -13,8 +14,19 @@ export function refuse(
   return c.json({ message, issues } satisfies Refusal, status);
 }
 
-/** A refusal by the core in words; undefined for any other error, which is the program's own fault. */
-export function refusalOf(error: unknown): Refusal | undefined {
+const statusOf: Readonly<Record<StoreReason, ContentfulStatusCode>> = {
+  missing: 404,
+  taken: 409,
+  'in the bin': 409,
+  newer: 422,
+  'not kept': 415,
+  damaged: 500,
+  busy: 503,
+  disk: 507,
+};
+
+/** An error in words, with its status; undefined for one that is the program's own fault. */
+export function refusalOf(error: unknown): { status: ContentfulStatusCode; refusal: Refusal } | undefined {
   if (error instanceof InputError) {
     const issues = error.issues.map((i) => ({
       path: i.path,
@@ -22,11 +34,13 @@ export function refusalOf(error: unknown): Refusal | undefined {
       expected: i.expected,
       example: i.example ?? null,
     }));
-    return { message: error.message, issues };
+    return { status: 422, refusal: { message: error.message, issues } };
   }
   if (error instanceof DomainError) {
     const issue = { path: error.parameter, value: show(error.value), expected: error.allowed, example: null };
-    return { message: error.message, issues: [issue] };
+    return { status: 422, refusal: { message: error.message, issues: [issue] } };
   }
+  if (error instanceof StoreError)
+    return { status: statusOf[error.reason], refusal: { message: error.message, issues: [] } };
   return undefined;
 }

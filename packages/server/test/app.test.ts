@@ -17,9 +17,9 @@ const refusalOf = async (response: Response, status: number): Promise<Refusal> =
 };
 
 describe('jobs', () => {
-  it('lists every job of the folder with the worst that was found', async () => {
+  it('lists every example with the worst that was found', async () => {
     const list: JobEntry[] = await (await get('/api/jobs')).json();
-    expect(list.map((j) => j.id)).toEqual(['gland-spindle', 'plunger', 'valve-guide-pin']);
+    expect(list.map((j) => j.id)).toEqual(['valve-guide-pin', 'plunger', 'gland-spindle']);
     for (const job of list) expect(job.title).toBe(readJob(JSON.parse(text(job.id))).title);
   });
 
@@ -63,10 +63,13 @@ describe('jobs', () => {
 });
 
 describe('a job sent to be assessed', () => {
-  it('answers as for the same job in the folder', async () => {
-    expect(await pageOf(await post('/api/assess', text('plunger')))).toEqual(
-      await pageOf(await get('/api/jobs/plunger')),
-    );
+  it('answers as for the same job in the store', async () => {
+    const stored = await pageOf(await get('/api/jobs/plunger'));
+    expect(stored).toEqual({
+      ...(await pageOf(await post('/api/assess', text('plunger')))),
+      id: 'plunger',
+      revision: 1,
+    });
   });
 
   it('follows a value typed anew', async () => {

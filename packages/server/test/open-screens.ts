@@ -3,6 +3,7 @@ import { existsSync } from 'node:fs';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { startServer } from '../src/start.ts';
 import { places } from './places.ts';
+import { temporaryFolder } from './temporary.ts';
 
 /** Nothing in a test may reach out of this computer. */
 const args = [
@@ -24,7 +25,8 @@ export interface Screens {
 
 export async function openScreens(): Promise<Screens> {
   if (!existsSync(`${places.web}/index.html`)) throw new Error('the screens are not built: run npm run build first');
-  const server = await startServer({ examples: places.examples, web: places.web, port: 0 });
+  const folder = temporaryFolder();
+  const server = await startServer({ examples: places.examples, web: places.web, data: folder.path, port: 0 });
   const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args });
   return {
     address: server.address,
@@ -40,6 +42,7 @@ export async function openScreens(): Promise<Screens> {
     async close() {
       await browser.close();
       await server.close();
+      folder.remove();
     },
   };
 }

@@ -1,12 +1,16 @@
 import { createServer } from 'node:net';
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, describe, expect, it } from 'vitest';
 import { type Started, startServer } from '../src/start.ts';
 import { places } from './places.ts';
+import { temporaryFolder } from './temporary.ts';
 
 const { examples, web } = places;
+const folder = temporaryFolder();
+afterAll(() => folder.remove());
+const base = { examples, web, data: folder.path };
 const running: Started[] = [];
 const start = async (options: { host?: string; port?: number } = {}): Promise<Started> => {
-  const started = await startServer({ examples, web, ...options });
+  const started = await startServer({ ...base, ...options });
   running.push(started);
   return started;
 };
@@ -42,7 +46,7 @@ describe('the server', () => {
   });
 
   it('finishes what is under way before it stops, and answers nothing after', async () => {
-    const { address, close } = await startServer({ examples, web, port: 0 });
+    const { address, close } = await startServer({ ...base, port: 0 });
     const packet = fetch(`${address}/api/jobs/plunger/packet.pdf`);
     await fetch(`${address}/health`);
     await close();

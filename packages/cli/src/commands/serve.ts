@@ -1,16 +1,18 @@
 /** `serve`: the workbench in a browser. */
-import { statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { InputError } from '@sparewright/core/errors';
 import type { Started } from '@sparewright/server/start';
+import { defaultFolder } from '@sparewright/store/default-folder';
+import { StoreError } from '@sparewright/store/store-error';
 import { type ExitCode, exitCodes } from '../exit-codes.ts';
-import { paragraph } from '../show/text.ts';
+import { clean, paragraph } from '../show/text.ts';
 import type { Terminal } from '../terminal.ts';
 
 export interface ServeOptions {
+  readonly data?: string;
   readonly port?: string;
   readonly host?: string;
-  readonly jobs?: string;
+  readonly log?: boolean;
 }
 
 const examples = fileURLToPath(new URL('../../../../examples', import.meta.url));
@@ -18,16 +20,12 @@ const web = fileURLToPath(new URL('../../../web/dist', import.meta.url));
 
 /** Runs until it is asked to stop. */
 export async function serveCommand(options: ServeOptions, terminal: Terminal): Promise<ExitCode> {
+  const { host, data, log } = options;
   const port = options.port === undefined ? undefined : portOf(options.port);
-  const jobs = options.jobs ?? examples;
-  if (!statSync(jobs, { throwIfNoEntry: false })?.isDirectory()) {
-    throw new InputError([
-      { path: '--jobs', value: jobs, expected: 'a folder with *.job.json files', example: 'examples' },
-    ]);
-  }
   const { startServer } = await import('@sparewright/server/start');
-  const started = await listening(() => startServer({ host: options.host, port, examples: jobs, web }), options);
-  await terminal.out(`${openLines(started.address, options, terminal).join('\n')}\n`);
+  const started = await listening(() => startServer({ host, port, data, examples, web, log }), options);
+  await terminal.out(`${openLines(started, terminal).join('\n')}\n`);
+  for (const problem of started.report.problems) terminal.err(`sparewright: ${clean(problem)}\n`);
   await askedToStop();
   await started.close();
   return exitCodes.fine;
@@ -42,21 +40,34 @@ export function portOf(typed: string): number {
   ]);
 }
 
-function openLines(address: string, { host, jobs }: ServeOptions, { width, ink }: Terminal): string[] {
-  const alone = host === undefined || ['127.0.0.1', 'localhost', '::1'].includes(host);
+function openLines(started: Started, { width, ink }: Terminal): string[] {
+  const { address, folder, networkAddresses, pairingCode } = started;
+  const said = (text: string) => paragraph(text, { width, ink: ink.dim });
+  const lines = [`Open ${address} in a browser. Ctrl+C stops it.`, ...said(`Your data: ${folder}`)];
+  if (pairingCode === undefined) return lines;
   return [
-    `Open ${address} in a browser. Ctrl+C stops it.`,
-    ...paragraph(jobs === undefined ? 'Jobs: the examples.' : `Jobs: those in ${jobs}.`, { width, ink: ink.dim }),
-    ...(alone
-      ? []
-      : paragraph('Whoever reaches this address over the network can read the jobs.', { width, ink: ink.yellow })),
+    ...lines,
+    `Other devices: ${networkAddresses.join('  ')}`,
+    `Pairing code:  ${pairingCode}`,
+    ...paragraph(
+      'A device is let in once it has sent this code. What it sees and sends crosses the network unencrypted: use this in your own network only.',
+      { width, ink: ink.yellow },
+    ),
   ];
 }
 
-async function listening(start: () => Promise<Started>, { host, port }: ServeOptions): Promise<Started> {
+async function listening(start: () => Promise<Started>, { host, port, data }: ServeOptions): Promise<Started> {
   try {
     return await start();
   } catch (error) {
+    if (error instanceof StoreError)
+      throw new InputError([
+        {
+          path: '--data',
+          value: data ?? defaultFolder(),
+          expected: `a data folder that can be used: ${error.message}`,
+        },
+      ]);
     if (error instanceof Error && /^Port \d+ .*taken/.test(error.message)) {
       throw new InputError([
         { path: '--port', value: port, expected: 'a port that no other program holds', example: '0' },
