@@ -4,13 +4,12 @@
  */
 import { writeFileSync } from 'node:fs';
 import type { PerHabit } from '@sparewright/core/recover/hypotheses';
-import { below } from '@sparewright/core/recover/posterior';
 import { classWeights } from '@sparewright/core/recover/role-classes';
-import { recoverSize } from '@sparewright/core/recover/size';
 import { nearestByPitchToo, nearestThread, roundedBest, roundedMean } from '../benchmarks/peers/plain-habit.ts';
 import { ruleBased } from '../benchmarks/peers/re-tol.ts';
 import { type Invented, inventPart, type Law, modelLaw, seeded } from '../packages/core/test/invented-parts.ts';
 import { inventThread, recoveredThread } from '../packages/core/test/invented-threads.ts';
+import { below, recoverOne } from '../packages/core/test/recover-one.ts';
 
 const wears = { light: [0.003, 0.015], medium: [0.015, 0.06], heavy: [0.06, 0.25] } as const;
 const gauges = ['micrometer', 'calliper'] as const;
@@ -50,7 +49,7 @@ function sizesRow(wear: keyof typeof wears, gauge: (typeof gauges)[number], seed
       noOwn: true,
     };
     const part = inventPart(random, law);
-    const found = recoverSize(part.readings, { role: part.role, isShaft: part.isShaft, isDiameter: true }, habits);
+    const found = recoverOne(part.readings, { role: part.role, isShaft: part.isShaft, isDiameter: true }, habits);
     const top = found?.ranked[0]?.hypothesis;
     const byNominal = new Map<number, number>();
     for (const r of found?.ranked ?? [])

@@ -6,6 +6,7 @@ import type { Dimension } from '../part/part-result.ts';
 import type { Mm } from '../units/quantities.ts';
 import type { EvidenceResult, Gathered, Weighed } from './evidence-result.ts';
 import type { Touch } from './gauge-error.ts';
+import { handsOf } from './repeatability.ts';
 import type { Evidence, Gauge, Reading } from './schema.ts';
 import { weigh } from './uncertainty.ts';
 
@@ -31,8 +32,9 @@ export function touchOf(kind: Dimension['kind'] | undefined): Touch {
  *
  * @param values  readings and their standard uncertainties [mm]
  * @returns best estimate and its standard uncertainty [mm]
- * @source GUM clause 5; geometry
+ * @source GUM clause 5
  * @valid independent readings; the common error of one gauge is not averaged away: `u` never falls below the smallest single gauge error / √3
+ * @example weightedMean([{ value: 5, uncertainty: 0.01 }, { value: 5.02, uncertainty: 0.01 }]).value → 5.010
  */
 export function weightedMean(values: readonly Pick<Weighed, 'value' | 'uncertainty'>[]): {
   value: Mm;
@@ -73,6 +75,7 @@ export function gatherEvidence(
   const byDimension = new Map<string, Reading[]>();
   for (const r of evidence?.readings ?? []) byDimension.set(r.of, [...(byDimension.get(r.of) ?? []), r]);
   const findings: Finding[] = [];
+  const hands = handsOf(evidence?.readings ?? []);
   const gathered = [...byDimension].map(([of, readings]) => {
     const dimension = dimensions.find((d) => d.id === of);
     const mate = mates.find((m) => `${m.id}.size` === of);
@@ -82,7 +85,7 @@ export function gatherEvidence(
     const weighed = readings.map((r) => {
       const gauge = gauges.find((g) => g.id === r.gauge);
       if (r.gauge !== undefined && !gauge) findings.push(unknownGauge(r));
-      return weigh(r, gauge, touch, expansion);
+      return weigh(r, gauge, touch, expansion, hands.get(r.gauge ?? ''));
     });
     return gatherOne(of, weighed, wearsSmaller(kind), dimension, findings);
   });

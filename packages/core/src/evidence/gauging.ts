@@ -39,7 +39,7 @@ export function capRadius(foot: Mm, height: Mm, ballFoot: Mm = 0): Mm {
  * @throws DomainError when foot or height is not above 0
  * @source GUM clause 5.1.2
  * @valid small uncertainties beside the height
- * @example capRadiusUncertainty(20, 4.174243, 0.01, 0.01) → 0.11996
+ * @example capRadiusUncertainty(20, 4.174243, 0.01, 0.01) → 0.11978
  */
 export function capRadiusUncertainty(foot: Mm, height: Mm, ofFoot: Mm, ofHeight: Mm): Mm {
   above('foot', foot);
@@ -115,7 +115,7 @@ export function boreByTwoBalls(ball: Mm, height: Mm): Mm {
  * @throws DomainError when the reading is not above 0 or the width is below 0
  * @source metrology-methods §4
  * @valid parallel flats of equal width
- * @example boreByJaws(5.878775, 1.2) → 6
+ * @example boreByJaws(5.8787754, 1.2) → 6.000000
  */
 export function boreByJaws(reading: Mm, flats: Mm): Mm {
   above('reading', reading);

@@ -49,6 +49,7 @@ function readingSchema(unit: LengthUnit) {
     angle: numberField('place round the part', '°', 0, 360).optional(),
     condition: z.enum(conditions).optional(),
     temperature: numberField('temperature of the part', '°C', -20, 120).optional(),
+    gaugeTemperature: numberField('temperature of the gauge; 20 unless it is given', '°C', -20, 60).optional(),
     crests: z.int().min(1).max(200).describe('pitches the value spans, when it is a pitch [-]').optional(),
     note: textField('note', 500).optional(),
   });

@@ -5,6 +5,7 @@ import { DomainError } from '../errors.ts';
 import type { Celsius, Mm } from '../units/quantities.ts';
 import type { Weighed } from './evidence-result.ts';
 import { gaugeHabit, permissibleError, type Touch } from './gauge-error.ts';
+import { productOfSmall } from './propagate.ts';
 import type { Gauge, Reading } from './schema.ts';
 
 /**
@@ -65,6 +66,8 @@ export function at20(
   return (reading * (1 + gaugeExpansion * (gaugeTemperature - 20))) / (1 + partExpansion * (partTemperature - 20));
 }
 
+/** A handbook's expansion is good to this part of itself. `common practice` */
+const handbook = 0.1;
 /** Steel of the gauge; half width to which the temperature of a workshop part is known without a thermometer: `common practice`. */
 const gaugeSteel = 11.5e-6;
 const unknownTemperature: Celsius = 3;
@@ -78,21 +81,30 @@ const knownTemperature: Celsius = 1;
  * @param gauge  the gauge it was taken with, if known
  * @param touch  outside, inside or depth
  * @param expansion  expansion of the part's material [1/K]
+ * @param hand  repeatability found from the owner's own repeats; left out, what is usual with such a gauge [mm]
  */
-export function weigh(reading: Reading, gauge: Gauge | undefined, touch: Touch, expansion: number): Weighed {
+export function weigh(reading: Reading, gauge: Gauge | undefined, touch: Touch, expansion: number, hand?: Mm): Weighed {
   const used: Gauge = gauge ?? { id: 'calliper', name: 'unnamed gauge, taken for a calliper', kind: 'calliper' };
   const habit = gaugeHabit(used.kind);
   const straight = reading.value - (used.zeroError ?? 0);
   // A reading in the workshop is taken with the gauge lying in the same room, a warm part fresh from the lathe is not.
   const value =
-    reading.temperature === undefined ? straight : at20(straight, expansion, reading.temperature, gaugeSteel, 20);
+    reading.temperature === undefined
+      ? straight
+      : at20(straight, expansion, reading.temperature, gaugeSteel, reading.gaugeTemperature ?? 20);
   const warmth = reading.temperature === undefined ? unknownTemperature : knownTemperature;
   const difference = reading.temperature === undefined ? Math.abs(expansion - gaugeSteel) : expansion;
   const budget = [
     { from: 'error of the gauge', share: rectangular(permissibleError(used, reading.value, touch)) },
     { from: 'smallest step read', share: resolutionUncertainty(used.resolution ?? habit.resolution) },
-    { from: 'repeatability of the hand', share: habit.repeatability },
-    { from: 'temperature', share: rectangular(reading.value * difference * warmth) },
+    { from: 'repeatability of the hand', share: hand ?? habit.repeatability },
+    {
+      from: 'temperature',
+      share: Math.hypot(
+        rectangular(reading.value * difference * warmth),
+        productOfSmall(reading.value, rectangular(handbook * expansion), rectangular(warmth)),
+      ),
+    },
   ].toSorted((a, b) => b.share - a.share);
   return { reading, value, uncertainty: Math.hypot(...budget.map((b) => b.share)), budget };
 }

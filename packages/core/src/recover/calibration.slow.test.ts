@@ -1,7 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { inventPart, type Law, modelLaw, seeded } from '../../test/invented-parts.ts';
-import { below } from './posterior.ts';
-import { recoverSize } from './size.ts';
+import { below, recoverOne } from '../../test/recover-one.ts';
 
 /** Simulation-based calibration: how the true size stands in the posterior, over many invented parts. */
 function calibrate(seed: number, parts: number, law: Law) {
@@ -10,7 +9,7 @@ function calibrate(seed: number, parts: number, law: Law) {
   let [half, wide, designs, chance, sizes] = [0, 0, 0, 0, 0];
   for (let i = 0; i < parts; i++) {
     const part = inventPart(random, law);
-    const found = recoverSize(part.readings, { role: part.role, isShaft: part.isShaft, isDiameter: true }, law.habits);
+    const found = recoverOne(part.readings, { role: part.role, isShaft: part.isShaft, isDiameter: true }, law.habits);
     if (!found) throw new Error('nothing found');
     const top = found.ranked[0];
     chance += top?.probability ?? 0;

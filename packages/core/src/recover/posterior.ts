@@ -114,17 +114,6 @@ export function quantile({ from, step, density }: SizeDensity, p: number): Mm {
   return from + (density.length - 0.5) * step;
 }
 
-/** Probability that the size as made lies below a size. */
-export function below({ from, step, density }: SizeDensity, size: Mm): number {
-  let sum = 0;
-  for (let i = 0; i < density.length; i++) {
-    const covered = Math.min(1, Math.max(0, (size - from) / step - i + 0.5));
-    if (covered === 0) break;
-    sum += covered * (density[i] ?? 0) * step;
-  }
-  return Math.min(1, sum);
-}
-
 export interface Interval {
   readonly low: Mm;
   readonly high: Mm;

@@ -1,6 +1,7 @@
 /** Which taper is this? */
 import { z } from 'zod';
 import { InputError } from '../errors.ts';
+import { propagate } from '../evidence/propagate.ts';
 import { defineQuestion } from '../question.ts';
 import { lengthField } from '../units/fields.ts';
 import { degrees } from '../units/quantities.ts';
@@ -104,8 +105,10 @@ function measured(asked: z.output<typeof input>): { halfAngle: number; uncertain
     }
     case 'balls': {
       const found = taperByBalls(asked.smallBall / 2, asked.smallDepth, asked.largeBall / 2, asked.largeDepth);
-      const centres = (asked.largeBall - asked.smallBall) / 2 / Math.sin(found.halfAngle);
-      return { ...found, uncertainty: (Math.tan(found.halfAngle) * Math.SQRT2 * asked.uncertainty) / centres };
+      const depths = [asked.smallDepth, asked.largeDepth].map((value) => ({ value, uncertainty: asked.uncertainty }));
+      const angle = ([small = 0, large = 0]: readonly number[]) =>
+        taperByBalls(asked.smallBall / 2, small, asked.largeBall / 2, large).halfAngle;
+      return { ...found, uncertainty: propagate(angle, depths).uncertainty };
     }
   }
 }

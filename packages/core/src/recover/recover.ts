@@ -3,9 +3,11 @@
  * design (inches or millimetres, hole or shaft basis), and the threads, tapers, crowns, grooves and drives.
  */
 import { touchOf } from '../evidence/gather.ts';
+import { handsOf } from '../evidence/repeatability.ts';
 import type { Reading } from '../evidence/schema.ts';
 import { weigh } from '../evidence/uncertainty.ts';
 import { type Finding, worstFirst } from '../finding.ts';
+import type { Mm } from '../units/quantities.ts';
 import { screen } from './conflicts.ts';
 import { describeSize, mateToday } from './describe-size.ts';
 import {
@@ -37,10 +39,11 @@ export function recover(input: RecoverInput): RecoverResult {
   const mates = input.mates ?? [];
   const features = [...(input.part ? featuresOf(input.part) : []), ...(input.features ?? [])];
   const threaded = new Set((input.part?.threads ?? []).map((t) => `${t.on}.diameter`));
+  const hands = handsOf(input.evidence?.readings ?? []);
   const readingsOf = group(input.evidence?.readings ?? []);
   const measured = [...readingsOf].flatMap(([of, readings]) => {
     if (threaded.has(of) || isOfThread(of)) return [];
-    const found = measure(of, readings, { input, features, mates }, findings);
+    const found = measure(of, readings, { input, features, mates, hands }, findings);
     return found ? [found] : [];
   });
   const { joined, groups } = withMates(measured);
@@ -84,12 +87,13 @@ interface Context {
   readonly input: RecoverInput;
   readonly features: readonly RecoverFeature[];
   readonly mates: readonly RecoverMate[];
+  readonly hands: ReadonlyMap<string, Mm>;
 }
 
 function measure(
   of: string,
   readings: readonly Reading[],
-  { input, features, mates }: Context,
+  { input, features, mates, hands }: Context,
   findings: Finding[],
 ): Measured | undefined {
   const mate = mates.find((m) => `${m.id}.size` === of);
@@ -102,6 +106,7 @@ function measure(
       input.gauges.find((g) => g.id === r.gauge),
       touchOf(feature.kind),
       mate ? steelExpansion : expansion,
+      hands.get(r.gauge ?? ''),
     ),
   );
   const screened = screen(of, weighed, feature.entered, turn);

@@ -2,14 +2,7 @@
 import type { Mm } from '../units/quantities.ts';
 import { type Asked, type Hypothesis, habits, hypothesesFor, type PerHabit } from './hypotheses.ts';
 import { type FeatureLikelihood, featureLikelihood, type Ready } from './likelihood.ts';
-import {
-  evidenceByHabit,
-  type SizeDensity,
-  sizeDensities,
-  type Turn,
-  type Weighed,
-  weighHypotheses,
-} from './posterior.ts';
+import { evidenceByHabit, type Turn, type Weighed, weighHypotheses } from './posterior.ts';
 
 export interface SizeEvidence {
   readonly turn: Turn;
@@ -78,31 +71,6 @@ export function ranked(
   return [...together.values()]
     .map(({ hypothesis, probability }) => ({ hypothesis, probability }))
     .toSorted((a, b) => b.probability - a.probability);
-}
-
-/** One size on its own: probabilities and densities. */
-export function recoverSize(
-  readings: readonly Ready[],
-  asked: Omit<Asked, 'from' | 'to' | 'specimens'>,
-  habitWeights: PerHabit,
-):
-  | {
-      evidence: SizeEvidence;
-      ranked: { hypothesis: Hypothesis; probability: number }[];
-      densities: SizeDensity[];
-      habits: PerHabit;
-    }
-  | undefined {
-  const evidence = sizeEvidence(readings, asked);
-  if (!evidence) return undefined;
-  const { hypotheses, habits: after } = probabilities(evidence.weighed, evidence.byHabit, habitWeights);
-  const densities = sizeDensities(
-    evidence.weighed,
-    priorWeights(evidence.weighed, habitWeights),
-    evidence.likelihood,
-    evidence.turn,
-  );
-  return { evidence, ranked: ranked(evidence.weighed, hypotheses), densities, habits: after };
 }
 
 /** Largest size that still makes sense as a diameter of a turned part. */

@@ -21,7 +21,7 @@ import type { Mm } from '../units/quantities.ts';
  * @throws DomainError when uncertainty or wear is not above 0
  * @source composed-error
  * @valid any reading; u/λ from 10⁻⁸ to 10⁸
- * @example logWornReading(-0.02, 0.004, 0.03) → 2.8486
+ * @example logWornReading(-0.02, 0.004, 0.03) → 2.84878
  */
 export function logWornReading(above: Mm, uncertainty: Mm, wear: Mm): number {
   if (!(uncertainty > 0)) throw new DomainError('uncertainty', uncertainty, 'above 0 mm');

@@ -26,6 +26,11 @@ export const metrology = {
   'home-workshop': { title: 'What home workshops report of their gauges and hands', kind: 'common practice' },
   'NPL-FAQ': { title: 'National Physical Laboratory, How do I correct lengths to 20 °C', kind: 'read' },
   ISO1: { title: 'ISO 1, standard reference temperature of 20 °C', kind: 'from memory' },
+  EA402: {
+    title: 'EA-4/02 M:2013, Evaluation of the uncertainty of measurement in calibration, supplements S2, S4, S10',
+    kind: 'from memory',
+    note: 'budgets rebuilt, and they add up',
+  },
   'composed-error': {
     title:
       'Aigner, Lovell, Schmidt 1977 and Meeusen, van den Broeck 1977: normal and one-sided exponential error together',
