@@ -408,3 +408,16 @@ test('nothing the schema lets through makes it fail, give up or answer with what
     { numRuns: 600 },
   );
 });
+
+test('the extents of a curved section count its belly and its waist', () => {
+  const arc = (bulge: 'outward' | 'inward') =>
+    definePart(
+      partSchema('mm').parse({
+        name: 'p',
+        outside: [{ kind: 'arc', id: 'arc', startDiameter: 20, endDiameter: 20, length: 12, radius: 10, bulge }],
+      }),
+    ).outside[0];
+  // Chord 12 in a circle of radius 10: the arc stands 10 − 8 = 2 off it.
+  expect(arc('outward')?.largest).toBeCloseTo(24, 9);
+  expect(arc('inward')?.smallest).toBeCloseTo(16, 9);
+});

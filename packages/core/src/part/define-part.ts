@@ -9,6 +9,7 @@ import { feasibility } from './feasibility.ts';
 import { Gaps } from './gaps.ts';
 import { massOf } from './mass.ts';
 import { buildOutline } from './outline.ts';
+import type { Outline } from './outline-types.ts';
 import type { PartResult, Placed } from './part-result.ts';
 import { placeBores } from './place-bores.ts';
 import { type PlacedGroove, placeGrooves } from './place-grooves.ts';
@@ -16,6 +17,7 @@ import { type PlacedSection, placeOutside } from './place-sections.ts';
 import { placeThreads } from './place-threads.ts';
 import { readThreads } from './read-threads.ts';
 import type { Groove, InsideSection, OutsideSection, Part } from './schema.ts';
+import { bounds } from './segment.ts';
 
 /** Answers for every part the schema lets through, however little is entered. */
 export function definePart(part: Part): PartResult {
@@ -54,8 +56,8 @@ export function definePart(part: Part): PartResult {
     material,
     outline: built.outline,
     dimensions: dimensionsOf(part, threads),
-    outside: outside.map(asPlaced),
-    inside: [...left.sections, ...right.sections].map(asPlaced),
+    outside: outside.map((s) => asPlaced(s, built.outline)),
+    inside: [...left.sections, ...right.sections].map((s) => asPlaced(s, built.outline)),
     grooves: built.grooves.map(grooveAsPlaced),
     threads: placedThreads,
     notTurned: part.notTurned ?? [],
@@ -70,21 +72,23 @@ const noHole = { sections: [], stretches: [], findings: [] } as const;
 /** Findings after which the outline encloses no body. */
 const crossing = new Set(['part.bore-through-outside', 'part.groove-deeper-than-wall']);
 
-function asPlaced<T extends OutsideSection | InsideSection>(s: PlacedSection<T>): Placed<T> {
-  const radii = [s.startRadius, s.endRadius, ...bulge(s)];
+function asPlaced<T extends OutsideSection | InsideSection>(s: PlacedSection<T>, outline: Outline): Placed<T> {
+  const radii = [s.startRadius, s.endRadius, ...belly(s, outline)];
   return {
     feature: s.feature,
     from: s.from,
     to: s.to,
     largest: 2 * Math.max(...radii),
-    smallest: 2 * Math.min(...radii),
+    smallest: 2 * Math.max(0, Math.min(...radii)),
     side: s.side,
   };
 }
 
-/** Radii of a free curve between its ends. */
-function bulge({ feature }: PlacedSection): Mm[] {
-  return feature.kind === 'curve' ? feature.points.map((p) => p.diameter / 2) : [];
+/** Least and largest radius of a curved section between its ends, read off the outline. */
+function belly({ feature, side }: PlacedSection, outline: Outline): Mm[] {
+  if (side !== 'outside' || feature.kind === 'cylinder' || feature.kind === 'cone') return [];
+  const boxes = outline.outside.filter((piece) => piece.feature === feature.id && !piece.face).map(bounds);
+  return boxes.flatMap(({ min, max }) => [min.r, max.r]);
 }
 
 function grooveAsPlaced({ feature, section, cut }: PlacedGroove): Placed<Groove> {

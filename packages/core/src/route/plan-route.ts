@@ -6,7 +6,6 @@ import type { PartResult } from '../part/part-result.ts';
 import type { Second } from '../units/quantities.ts';
 import type { Draft } from './draft.ts';
 import { draftSetup } from './draft-setup.ts';
-import { withTrueExtents } from './extents.ts';
 import { barFor, chuckFor, cutOff, firstHolding, type Holding, needsBlank, secondHolding } from './hold.ts';
 import { holdingFindings } from './hold-findings.ts';
 import { machiningOf } from './machining.ts';
@@ -19,12 +18,11 @@ import { chooseStock } from './stock.ts';
 
 /** A route for a part that has at least one section; undefined for an empty one. */
 export function planRoute(
-  given: PartResult,
+  part: PartResult,
   workshop: Workshop,
   wishes: RouteWishes | undefined,
 ): RouteResult | undefined {
-  if (given.outside.length === 0 || given.outline.length <= 0) return undefined;
-  const part = withTrueExtents(given);
+  if (part.outside.length === 0 || part.outline.length <= 0) return undefined;
   const chuck = chuckFor(workshop.lathe, part.outline.largestDiameter, wishes?.chuck);
   if (!chuck) return undefined;
   const { stock, findings } = chooseStock(part, workshop, chuck, wishes, needsBlank(part, wishes));
