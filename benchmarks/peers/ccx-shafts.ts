@@ -90,7 +90,10 @@ function input(shaft: Shaft): string {
   }
   const list = [...nodes.values()];
   const set = (name: string, pick: (n: (typeof list)[number]) => boolean) =>
-    `*NSET,NSET=${name}\n${list.filter(pick).map((n) => n.id).join(',\n')}`;
+    `*NSET,NSET=${name}\n${list
+      .filter(pick)
+      .map((n) => n.id)
+      .join(',\n')}`;
   return [
     '*NODE',
     ...list.map((n) => `${n.id},${n.x.toFixed(6)},${n.y.toFixed(6)},${n.z.toFixed(6)}`),

@@ -44,6 +44,12 @@ export const structure = {
     kind: 'read',
     address: 'https://github.com/leekunhwee/Dynamics',
   },
+  KUR: {
+    title:
+      'Kurata et al., J. Adv. Mech. Design Syst. Manuf. 4(6) 2010, 1107-1118 (abstract and introduction): rubbing as velocity over cutting speed',
+    kind: 'read',
+    address: 'https://fr.scribd.com/document/317045964/152',
+  },
   SEMI: {
     title: 'Semi-discretisation of the delay equation of turning with one mode, in the same open repository',
     kind: 'read',

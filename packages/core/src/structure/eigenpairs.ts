@@ -197,7 +197,7 @@ function rotate(d: Float64Array, e: Float64Array, z: Float64Array[], l: number, 
 /**
  * A matrix with entries on its diagonal only.
  *
- * @param entries  of the diagonal
+ * @param entries  of the diagonal [-]
  * @returns the matrix
  * @source golub-van-loan §4.3
  * @valid any entries

@@ -110,7 +110,16 @@ export function lobeGrid(modes: readonly OrientedMode[], frequencies: Float64Arr
   };
 }
 
-/** The limit over all spindle speeds near a cutting speed: the foot of the lobes. Breadth times chip stiffness [N/mm]. */
+/**
+ * The limit over all spindle speeds near a cutting speed: the foot of the lobes, as the head of this file derives it.
+ *
+ * @param grid  from {@link lobeGrid}
+ * @param rubbingTime  C/(Kf v) [s]
+ * @returns chip breadth times chip stiffness at the limit, infinite when nothing sings [N/mm]
+ * @source ALT131; methods-dynamics §2 and §4
+ * @valid as {@link leastStableWidth}; as close as the grid is fine
+ * @example leastOnGrid(lobeGrid([{ frequency: 150, stiffness: 5000, damping: 0.05, direction: 1 }], new Float64Array([157.32])), 0) → 525.0
+ */
 export function leastOnGrid(grid: LobeGrid, rubbingTime: number): number {
   const { omega, real, sine, cosine } = grid;
   let least = Infinity;
@@ -188,11 +197,16 @@ function edgeBetween(modes: readonly OrientedMode[], can: Look, cannot: number, 
 }
 
 /** The limit at one length of turn. Breadth times chip stiffness [N/mm], and the frequency [rad/s]. */
-function limitOfTurn(grid: LobeGrid, turn: number, rubbingTime: number): { load: number; omega: number } {
+function limitOfTurn(
+  modes: readonly OrientedMode[],
+  paths: readonly (readonly Look[])[],
+  turn: number,
+  rubbingTime: number,
+): { load: number; omega: number } {
   let best = { load: Infinity, omega: 0 };
   // Without rubbing the second phase is that of a turn of whole waves, where nothing can go on.
   for (const branch of rubbingTime > 0 ? ([0, 1] as const) : ([0] as const)) {
-    for (const stretch of stretches(grid, rubbingTime)) {
+    for (const stretch of paths) {
       let phase = stretch[0]?.phases[branch] ?? 0;
       for (let i = 1; i < stretch.length; i++) {
         const [a, b] = [stretch[i - 1], stretch[i]];
@@ -201,7 +215,7 @@ function limitOfTurn(grid: LobeGrid, turn: number, rubbingTime: number): { load:
         const next = nearTurn(b.phases[branch], phase);
         const waves = [(a.omega * turn - phase) / (2 * Math.PI), (b.omega * turn - next) / (2 * Math.PI)] as const;
         for (const whole of Math.min(a.loads[branch], b.loads[branch]) < best.load ? wholeBetween(...waves) : []) {
-          const found = crossing(grid.modes, { a, b, turn, rubbingTime, branch, whole, phase: next });
+          const found = crossing(modes, { a, b, turn, rubbingTime, branch, whole, phase: next });
           if (found.load < best.load) best = found;
         }
         phase = next;
@@ -247,7 +261,18 @@ function crossing(modes: readonly OrientedMode[], c: Crossing): { load: number; 
   return { load: high.loads[c.branch], omega: high.omega };
 }
 
-/** Time the rubbing adds, C/(Kf v) [s]. */
+/**
+ * Time that stands for the rubbing.
+ *
+ *     τ = C / (Kf v)
+ *
+ * @param cut  chip stiffness, rubbing and cutting speed
+ * @returns time, 0 without rubbing [s]
+ * @throws DomainError when a value is out of range, or the speed is missing
+ * @source KUR for the form; methods-dynamics §4
+ * @valid small vibrations
+ * @example rubbingTimeOf({ chipStiffness: 2000, processDamping: 300, cuttingSpeed: 30 }) → 0.00030
+ */
 export function rubbingTimeOf(cut: RegenerativeCut): number {
   const { chipStiffness, processDamping = 0, cuttingSpeed } = cut;
   if (!(chipStiffness > 0)) throw new DomainError('chipStiffness', chipStiffness, 'more than 0 MPa');
@@ -318,9 +343,33 @@ function leastBetween(f: (x: number) => number, low: number, high: number) {
  * @example stabilityLimit([{ frequency: 150, stiffness: 5000, damping: 0.05, direction: 1 }], { chipStiffness: 2000 }, 5388.19).width → 0.2626
  */
 export function stabilityLimit(modes: readonly OrientedMode[], cut: RegenerativeCut, speed: Rpm): StabilityLimit {
-  if (!(speed > 0 && speed < Infinity)) throw new DomainError('speed', speed, 'more than 0 rpm');
-  const { load, omega } = limitOfTurn(lobeGrid(modes, lookedAt(modes, 'fine')), 60 / speed, rubbingTimeOf(cut));
-  return load === Infinity ? quiet : { width: load / cut.chipStiffness, frequency: omega / (2 * Math.PI) };
+  return stabilityLimits(modes, cut, [speed])[0] ?? quiet;
+}
+
+/**
+ * The limit at each of many spindle speeds with one cutting speed, as {@link stabilityLimit}; what they share is done once.
+ *
+ * @param modes  of edge and work together, oriented to this cut
+ * @param cut  chip stiffness, and rubbing with its cutting speed
+ * @param speeds  spindle speeds [rpm]
+ * @returns the limits, in the order of the speeds
+ * @throws DomainError when a mode, the cut or a speed is out of range
+ * @source ALT131; TURNMD; methods-dynamics §2 and §4
+ * @valid as {@link stabilityLimit}
+ * @example stabilityLimits([{ frequency: 150, stiffness: 5000, damping: 0.05, direction: 1 }], { chipStiffness: 2000 }, [5388.19])[0].width → 0.2626
+ */
+export function stabilityLimits(
+  modes: readonly OrientedMode[],
+  cut: RegenerativeCut,
+  speeds: readonly Rpm[],
+): StabilityLimit[] {
+  const rubbingTime = rubbingTimeOf(cut);
+  const paths = stretches(lobeGrid(modes, lookedAt(modes, 'fine')), rubbingTime);
+  return speeds.map((speed) => {
+    if (!(speed > 0 && speed < Infinity)) throw new DomainError('speed', speed, 'more than 0 rpm');
+    const { load, omega } = limitOfTurn(modes, paths, 60 / speed, rubbingTime);
+    return load === Infinity ? quiet : { width: load / cut.chipStiffness, frequency: omega / (2 * Math.PI) };
+  });
 }
 
 /** A point of one branch of the lobes. */

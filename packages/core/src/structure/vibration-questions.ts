@@ -5,7 +5,7 @@ import { z } from 'zod';
 import { defineQuestion } from '../question.ts';
 import { lengthField, numberField } from '../units/fields.ts';
 import { beamModes, modalStiffness } from './beam-modes.ts';
-import { leastStableWidth, lobePoint, stabilityLimit } from './stability.ts';
+import { leastStableWidth, lobePoint, stabilityLimit, stabilityLimits } from './stability.ts';
 import { beamOf, densityOf, shown, workSchema } from './work-fields.ts';
 
 const modes = defineQuestion({
@@ -151,12 +151,17 @@ const lobes = defineQuestion({
       width: width === Infinity ? null : shown(width),
       frequency: shown(frequency),
     });
+    // Without rubbing the cutting speed does not matter, and all spindle speeds are done together.
+    const limits =
+      processDamping === 0
+        ? stabilityLimits(given, { chipStiffness }, speeds)
+        : speeds.map((speed) => {
+            const v = diameter === undefined ? undefined : (Math.PI * diameter * speed) / 1000;
+            return stabilityLimit(given, { chipStiffness, processDamping, cuttingSpeed: v }, speed);
+          });
     return {
       least: plain(leastStableWidth(given, { chipStiffness })),
-      speeds: speeds.map((speed) => {
-        const cuttingSpeed = diameter === undefined ? undefined : (Math.PI * diameter * speed) / 1000;
-        return { speed, ...plain(stabilityLimit(given, { chipStiffness, processDamping, cuttingSpeed }, speed)) };
-      }),
+      speeds: limits.map((limit, i) => ({ speed: speeds[i] ?? 0, ...plain(limit) })),
       points: frequencies.flatMap((f) => {
         const point = lobePoint(given, chipStiffness, f, 6);
         return point ? [{ ...plain(point), shift: shown(point.shift), lobes: point.speeds.map(shown) }] : [];
