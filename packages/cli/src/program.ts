@@ -76,6 +76,18 @@ export function createProgram(terminal: Terminal, done: (code: ExitCode) => void
     });
 
   command(
+    'recover <job>',
+    'Says what the worn part was meant to be, how sure that is, and what to measure next.',
+    'sparewright recover examples/plunger.job.json',
+  )
+    .option(...workshopOption)
+    .option('--json', 'the figures as JSON, for other programs')
+    .action(async (job: string, options: AssessOptions) => {
+      const { recoverCommand } = await import('./commands/recover.ts');
+      done(await recoverCommand(job, options, terminal));
+    });
+
+  command(
     'tables <job>',
     'Shows what to dial in, pass by pass, in the numbers of this lathe’s own dials.',
     'sparewright tables examples/valve-guide-pin.job.json --csv tables',

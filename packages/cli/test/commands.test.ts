@@ -390,3 +390,22 @@ describe('ask --lines', () => {
     expect(performance.now() - began).toBeLessThan(10_000);
   });
 });
+
+describe('recover', () => {
+  test('ranks the designs of each size, in the unit of the job, and says what to measure next', async () => {
+    const { code, out } = await runHere(['recover', example('plunger.job.json')]);
+    expect(code).toBe(0);
+    expect(out).toMatch(/diameter of the body\n {2}· designed as: 32 f7 \d+ %/);
+    expect(out).toContain('Worth measuring next');
+    expect(out).not.toContain('NaN');
+    const inch = await runHere(['recover', example('gland-spindle.job.json')]);
+    expect(inch.out).toMatch(/drawn in inches with (9\d|100) %/);
+    expect(inch.out).toMatch(/designed as: 3\/8 in/);
+    expect(inch.out).toMatch(/only: 0?\.37\d\d as made/);
+  });
+
+  test('gives the figures as JSON', async () => {
+    const { out } = await runHere(['recover', pin, '--json']);
+    expect(JSON.parse(out)).toMatchObject({ sizes: expect.any(Array), threads: expect.any(Array) });
+  });
+});

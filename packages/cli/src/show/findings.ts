@@ -13,8 +13,13 @@ const levelWords: Readonly<Record<Level, string>> = { stop: 'STOP', caution: 'CA
 /** Width of the column in which the level stands. */
 const margin = 10;
 
-export function findingLines(job: Job, assessment: Assessment, terminal: Terminal): string[] {
-  return assessment.findings.flatMap((finding) => oneFinding(finding, job, assessment, terminal));
+export function findingLines(
+  job: Job,
+  assessment: Assessment,
+  terminal: Terminal,
+  findings: readonly Finding[] = assessment.findings,
+): string[] {
+  return findings.flatMap((finding) => oneFinding(finding, job, assessment, terminal));
 }
 
 /** `1 stop, 4 cautions, 7 notes` */

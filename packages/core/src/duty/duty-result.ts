@@ -21,7 +21,9 @@ export interface DutyFigure {
   readonly low: number;
   readonly typical: number;
   readonly high: number;
-  readonly limit?: { readonly least?: number | undefined; readonly most?: number | undefined; readonly source: SourceKey } | undefined;
+  readonly limit?:
+    | { readonly least?: number | undefined; readonly most?: number | undefined; readonly source: SourceKey }
+    | undefined;
   readonly verdict: 'good' | 'marginal' | 'bad' | 'not judged';
 }
 

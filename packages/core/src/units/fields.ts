@@ -27,7 +27,8 @@ export function lengthField(unit: LengthUnit, what: string, range: Range = {}) {
       const length = readLength(String(value), unit);
       const low = length !== undefined && (length.mm < min || (length.mm === 0 && !range.zero));
       if (length === undefined || low || length.mm > max) {
-        const bounds = length === undefined ? 'a length' : `a length ${range.zero ? 'from' : 'above'} ${min} mm to ${max} mm`;
+        const bounds =
+          length === undefined ? 'a length' : `a length ${range.zero ? 'from' : 'above'} ${min} mm to ${max} mm`;
         ctx.addIssue({ code: 'custom', message: `${bounds}, for example ${unit === 'in' ? '5/16 or .312' : '12.5'}` });
         return z.NEVER;
       }
@@ -44,7 +45,10 @@ export const idField = z
 
 /** Free text that people read; never markup. */
 export function textField(what: string, max = 2000) {
-  return z.string().max(max, { error: `text of at most ${max} characters` }).describe(what);
+  return z
+    .string()
+    .max(max, { error: `text of at most ${max} characters` })
+    .describe(what);
 }
 
 /** A plain number within bounds; NaN and infinities are refused by zod itself. */
