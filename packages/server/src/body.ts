@@ -30,11 +30,16 @@ export function limitBody(maxSize: number): MiddlewareHandler {
 /** @throws InputError when the body is no JSON text, or nested past all sense */
 export async function jsonBody(c: Context): Promise<unknown> {
   const text = await c.req.text();
+  refuseDeep(text);
+  return parseJson(text, 'body');
+}
+
+/** @throws InputError when JSON text is nested past all sense */
+export function refuseDeep(text: string): void {
   if (depthOf(text) > deepest)
     throw new InputError([
       { path: 'body', value: 'text', expected: `lists and objects nested at most ${deepest} deep` },
     ]);
-  return parseJson(text, 'body');
 }
 
 /** @throws InputError when the body is not what the schema says */

@@ -25,6 +25,8 @@ export interface Listener {
 export interface EventHub {
   tell(happening: Happening): void;
   isFull(): boolean;
+  /** The event last told, so that a screen cut off before it heard any knows what it missed. */
+  lastId(): string;
   /** Hears what came after the event last heard, then what comes. @returns a function that ends it */
   listen(listener: Listener, lastHeard?: string | undefined): () => void;
   /** Sends every screen away, to come back and ask for everything anew: after a restore. */
@@ -65,6 +67,7 @@ export function eventHub(): EventHub {
       if (remembered.length > mostRemembered) remembered.shift();
       for (const { hear } of listeners) hear(event);
     },
+    lastId: () => `${run}-${count}`,
     isFull: () => listeners.size >= mostListeners,
     listen(listener, lastHeard) {
       if (lastHeard !== undefined) for (const event of missedSince(lastHeard)) listener.hear(event);
@@ -73,6 +76,7 @@ export function eventHub(): EventHub {
     },
     startAnew() {
       run = randomUUID().slice(0, 8);
+      remembered.length = 0;
       close();
     },
     close,

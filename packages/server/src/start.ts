@@ -122,10 +122,13 @@ async function listen(server: Server, host: string, port: number, tries: number)
   }
 }
 
+/** Connections that are kept for further requests are closed as soon as nothing is under way on them. */
 function stop(server: Server): Promise<void> {
   return new Promise((resolve) => {
+    const idle = setInterval(() => server.closeIdleConnections(), 20);
     const late = setTimeout(() => server.closeAllConnections(), patience);
     server.close(() => {
+      clearInterval(idle);
       clearTimeout(late);
       resolve();
     });

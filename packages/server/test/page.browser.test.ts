@@ -4,13 +4,8 @@ import { readFileSync } from 'node:fs';
 import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openScreens, type Screens } from './open-screens.ts';
+import { openScreens, type Screens, views } from './open-screens.ts';
 
-const views = {
-  desktop: { width: 1440, height: 900 },
-  tablet: { width: 820, height: 1180 },
-  phone: { width: 390, height: 844 },
-} as const;
 const stages = ['evidence', 'part', 'duty', 'route', 'bench', 'inspection', 'record'] as const;
 /** What the tools remark on standard error is of no use here. */
 const told = (program: string, args: string[]): string =>
@@ -24,22 +19,13 @@ afterAll(async () => {
   await screens.close();
 });
 
-async function onPage(
+function onPage(
   at: string,
-  look: (page: Page) => Promise<void>,
+  see: (page: Page) => Promise<void>,
   view: keyof typeof views = 'desktop',
   colours: 'light' | 'dark' = 'light',
 ): Promise<void> {
-  const page = await screens.open(views[view], at, colours);
-  const complaints: string[] = [];
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => {
-    // The browser itself reports an answer of 4xx, which a refused value is.
-    if (message.type() === 'error' && !/status of 422/.test(message.text())) complaints.push(message.text());
-  });
-  await look(page);
-  await page.context().close();
-  expect(complaints).toEqual([]);
+  return screens.look(at, views[view], see, colours);
 }
 
 const shown = (page: Page, text: string) => page.locator('.drawing svg text', { hasText: text });
@@ -48,7 +34,7 @@ const sizeRow = (page: Page, title: string) =>
 
 describe('the page of a job', () => {
   it('shows the drawing, how the stages stand, findings and cautions, and that all is invented', async () => {
-    await onPage('#valve-guide-pin/part', async (page) => {
+    await onPage('jobs/valve-guide-pin/part', async (page) => {
       expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe(
         'Valve guide pin of an orchard sprayer pump',
       );
@@ -65,10 +51,10 @@ describe('the page of a job', () => {
 
   it('has something to read on the sheet of every stage of every job', async () => {
     for (const job of ['gland-spindle', 'plunger', 'valve-guide-pin']) {
-      await onPage(`#${job}/evidence`, async (page) => {
+      await onPage(`jobs/${job}/evidence`, async (page) => {
         for (const stage of stages) {
           await page.locator(`#stage-${stage}`).click();
-          const words = (await page.locator('#sheet').textContent()) ?? '';
+          const words = (await page.locator('jobs/sheet').textContent()) ?? '';
           expect(words.length, `${job}, ${stage}`).toBeGreaterThan(120);
           expect(words, `${job}, ${stage}`).not.toMatch(/undefined|NaN|\[object/);
         }
@@ -77,9 +63,10 @@ describe('the page of a job', () => {
   });
 
   it('keeps job and stage through a reload, and changes jobs', async () => {
-    await onPage('#plunger/duty', async (page) => {
+    await onPage('jobs/plunger/duty', async (page) => {
       await page.reload();
       expect(await page.getByRole('tab', { selected: true }).textContent()).toContain('Duty');
+      await page.getByRole('link', { name: 'All jobs' }).click();
       await page.getByRole('link', { name: 'Gland spindle of a stationary engine' }).click();
       await shown(page, '1/2 BSF').waitFor();
       expect(await page.getByRole('heading', { level: 1 }).textContent()).toContain('Gland spindle');
@@ -87,7 +74,7 @@ describe('the page of a job', () => {
   });
 
   it('gives packets on both papers, with the job in them', async () => {
-    await onPage('#plunger/record', async (page) => {
+    await onPage('jobs/plunger/record', async (page) => {
       for (const paper of ['A4', 'Letter']) {
         const wait = page.waitForEvent('download');
         await page.getByRole('link', { name: `Packet to print, ${paper}` }).click();
@@ -109,7 +96,7 @@ describe('the page of a job', () => {
 
 describe('a value typed anew', () => {
   it('is understood, and drawing, limits, findings and tables follow', async () => {
-    await onPage('#valve-guide-pin/part', async (page) => {
+    await onPage(`jobs/${await screens.copyOf('valve-guide-pin')}/part`, async (page) => {
       const before = await page.locator('.findings ol').textContent();
       await sizeRow(page, 'diameter of the guide').getByRole('textbox').fill('6,5 h6');
       await shown(page, 'Ø6.5 h6').waitFor();
@@ -121,15 +108,15 @@ describe('a value typed anew', () => {
       ]);
       expect(await page.locator('.findings ol').textContent()).not.toBe(before);
       await page.getByRole('tab', { name: /^Inspection/ }).click();
-      expect(await page.locator('#sheet').textContent()).toContain('6.491');
-      await page.getByRole('button', { name: 'Put back as filed' }).click();
+      expect(await page.locator('jobs/sheet').textContent()).toContain('6.491');
+      await page.getByRole('button', { name: 'Undo' }).click();
       await shown(page, 'Ø6 f7').waitFor();
       expect(await page.locator('.findings ol').textContent()).toBe(before);
     });
   });
 
   it('is refused in words when it is no size, and the drawing stays', async () => {
-    await onPage('#valve-guide-pin/part', async (page) => {
+    await onPage('jobs/valve-guide-pin/part', async (page) => {
       const field = sizeRow(page, 'diameter of the guide').getByRole('textbox');
       await field.fill('about six');
       const refusal = sizeRow(page, 'diameter of the guide').locator('.refusal');
@@ -138,14 +125,17 @@ describe('a value typed anew', () => {
       expect(await field.getAttribute('aria-invalid')).toBe('true');
       expect(await shown(page, 'Ø6 f7').count()).toBe(1);
       await field.fill('');
-      await page.getByText('Type a size to go on.').first().waitFor();
+      await page
+        .getByText(/Type a value to go on/)
+        .first()
+        .waitFor();
       await field.fill('6 f7');
       await refusal.waitFor({ state: 'detached' });
     });
   });
 
   it('can be typed beside the drawing after a dimension was clicked', async () => {
-    await onPage('#plunger/route', async (page) => {
+    await onPage(`jobs/${await screens.copyOf('plunger')}/route`, async (page) => {
       await shown(page, 'Ø32 f7').click();
       const field = page.getByRole('textbox', { name: 'diameter of the body' });
       expect(await field.inputValue()).toBe('32 f7');
@@ -161,7 +151,7 @@ describe('a value typed anew', () => {
 
 describe('a finding', () => {
   it('is shown where it belongs when it is clicked', async () => {
-    await onPage('#valve-guide-pin/record', async (page) => {
+    await onPage('jobs/valve-guide-pin/record', async (page) => {
       await page.locator('.findings li', { hasText: 'diameter of the guide' }).first().getByRole('button').click();
       expect(await page.locator('.drawing .chosen text').allTextContents()).toEqual([expect.stringContaining('Ø6 f7')]);
     });
@@ -170,7 +160,7 @@ describe('a finding', () => {
 
 describe('the keyboard alone', () => {
   it('reaches drawing, stages, sizes and findings', async () => {
-    await onPage('#plunger/duty', async (page) => {
+    await onPage(`jobs/${await screens.copyOf('plunger')}/duty`, async (page) => {
       const focused = () =>
         page.evaluate(() => document.activeElement?.getAttribute('data-of') ?? document.activeElement?.id ?? '');
       const tabTo = async (wanted: (at: string) => boolean): Promise<string> => {
@@ -199,7 +189,7 @@ describe('the keyboard alone', () => {
   });
 
   it('can skip the drawing', async () => {
-    await onPage('#plunger/duty', async (page) => {
+    await onPage('jobs/plunger/duty', async (page) => {
       await page.keyboard.press('Tab');
       await page.keyboard.press('Enter');
       expect(await page.evaluate(() => document.activeElement?.id)).toBe('sheet');
@@ -211,7 +201,7 @@ describe('on every size of screen', () => {
   it.each(['desktop', 'tablet', 'phone'] as const)('nothing sticks out sideways: %s', async (view) => {
     for (const job of ['gland-spindle', 'plunger', 'valve-guide-pin']) {
       await onPage(
-        `#${job}/evidence`,
+        `jobs/${job}/evidence`,
         async (page) => {
           for (const stage of stages) {
             await page.locator(`#stage-${stage}`).click();
@@ -226,7 +216,7 @@ describe('on every size of screen', () => {
 
   it('on a phone the drawing is a strip until it is opened', async () => {
     await onPage(
-      '#plunger/part',
+      'jobs/plunger/part',
       async (page) => {
         const height = () => page.locator('.sheet-of-paper').evaluate((e) => e.getBoundingClientRect().height);
         expect(await height()).toBeLessThan(160);
@@ -246,7 +236,7 @@ describe('for everyone', () => {
     ['phone', 'light'],
   ] as const)('nothing that axe knows to complain of: %s, %s', async (view, colours) => {
     await onPage(
-      '#valve-guide-pin/evidence',
+      'jobs/valve-guide-pin/evidence',
       async (page) => {
         await page.evaluate(axe.source);
         for (const stage of stages) {
@@ -263,7 +253,7 @@ describe('for everyone', () => {
   });
 
   it('axe does look: it finds a planted button without a name', async () => {
-    await onPage('#plunger/part', async (page) => {
+    await onPage('jobs/plunger/part', async (page) => {
       await page.evaluate(axe.source);
       await page.evaluate(() => document.querySelector('main')?.append(document.createElement('button')));
       const found = await page.evaluate<{ violations: { id: string }[] }>('axe.run(document)');
@@ -272,7 +262,7 @@ describe('for everyone', () => {
   });
 
   it('the drawing is there as a table too', async () => {
-    await onPage('#plunger/duty', async (page) => {
+    await onPage('jobs/plunger/duty', async (page) => {
       const row = page
         .getByRole('table', { name: /All sizes on the drawing/ })
         .getByRole('row', { name: /diameter of the body/ });

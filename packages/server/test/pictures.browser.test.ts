@@ -14,9 +14,9 @@ afterAll(async () => {
 });
 
 it.each([
-  ['desktop', { width: 1440, height: 1240 }, '#valve-guide-pin/part'],
-  ['tablet', { width: 820, height: 1180 }, '#plunger/duty'],
-  ['phone', { width: 390, height: 844 }, '#gland-spindle/part'],
+  ['desktop', { width: 1440, height: 1240 }, 'jobs/valve-guide-pin/part'],
+  ['tablet', { width: 820, height: 1180 }, 'jobs/plunger/duty'],
+  ['phone', { width: 390, height: 844 }, 'jobs/gland-spindle/part'],
 ])('a picture of the page on a %s is made of more than paper and is small enough to show', async (name, view, at) => {
   const page = await screens.open(view, at);
   const picture = await page.screenshot();

@@ -16,14 +16,14 @@ export function eventRoutes({ events, heartbeat }: EventOptions): Hono {
   app.get('/events', (c) => {
     if (events.isFull()) return refuse(c, 503, 'Too many screens are open already; close one.');
     let stop = () => {};
-    const lastHeard = c.req.header('last-event-id');
+    const lastHeard = heardLast(c.req.header('last-event-id'));
     const response = streamSSE(c, async (stream) => {
       const ended = new Promise<void>((end) => {
         stream.onAbort(end);
         c.req.raw.signal.addEventListener('abort', () => end());
         // The first words open the stream at once, and say how soon to come back after a loss [ms].
-        void stream.write('retry: 2000\n\n');
-        const hear = ({ id, kind, data }: Told) => void stream.writeSSE({ id, event: kind, data });
+        void stream.write(`retry: 2000\nid: ${lastHeard ?? events.lastId()}\n\n`);
+        const hear = ({ id, kind, data }: Told) => void stream.write(`id: ${id}\nevent: ${kind}\ndata: ${data}\n\n`);
         stop = events.listen({ hear, end }, lastHeard);
       });
       const alive = setInterval(() => void stream.write(': still here\n\n'), heartbeat);
@@ -36,4 +36,9 @@ export function eventRoutes({ events, heartbeat }: EventOptions): Hono {
   });
 
   return app;
+}
+
+/** Nothing but what such an id is made of, for it is written back into the stream. */
+function heardLast(header: string | undefined): string | undefined {
+  return header === undefined || /^[\w-]{1,40}$/.test(header) ? header : 'unknown';
 }

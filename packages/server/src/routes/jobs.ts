@@ -18,7 +18,7 @@ const getSchema = z.object({ only: z.literal('document').optional() });
 
 /** A document, or the name of a job to begin from. */
 const createSchema = z.strictObject({
-  document: z.unknown(),
+  document: z.unknown().optional(),
   copyOf: z.string().optional(),
   /** Of the copy. */
   title: z.string().max(160).optional(),

@@ -4,7 +4,7 @@ import { readFile, rm } from 'node:fs/promises';
 import { StoreError } from '@sparewright/store/store-error';
 import { type Context, Hono } from 'hono';
 import { z } from 'zod';
-import { bodyToFile, queryAs } from '../body.ts';
+import { bodyToFile, queryAs, refuseDeep } from '../body.ts';
 import { refuse } from '../refusal.ts';
 import type { Workbench } from '../workbench.ts';
 import { download } from './download.ts';
@@ -56,7 +56,9 @@ export function keepingRoutes({ data, events }: Workbench): Hono {
 
   app.post('/import', (c) =>
     withUpload(c, largestArchive, async (path) => {
-      const { id, revision } = data.store.archives.import(await readFile(path, 'utf8'));
+      const text = await readFile(path, 'utf8');
+      refuseDeep(text);
+      const { id, revision } = data.store.archives.import(text);
       events.tell({ kind: 'created', id });
       return c.json({ id, revision, document: data.store.jobs.get(id).document }, 201);
     }),

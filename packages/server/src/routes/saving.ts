@@ -9,7 +9,7 @@ export const clientField = z.string().min(1).max(80);
 
 export const saveSchema = z.strictObject({
   baseRevision: z.int().min(0),
-  document: z.unknown(),
+  document: z.unknown().optional(),
   client: clientField,
   undoes: z.int().min(1).optional(),
 });
