@@ -137,9 +137,7 @@ function rossShaft(row: Row): { beam: VibratingBeam; elements: number } {
   };
 }
 
-test('a mass at the end of a chucked bar: f = √(3EI/(L³(m + 0.24 M)))/2π within half a percent [SDLL15]', ({
-  task,
-}) => {
+test('a mass at the end of a chucked bar: f = √(3EI/(L³(m + 0.24 M)))/2π within half a percent [SDLL15]', () => {
   const [d, length] = [10, 300];
   const own = (steel.density * Math.PI * d ** 2 * length) / 4;
   for (const share of [0.5, 1, 4]) {
@@ -149,7 +147,6 @@ test('a mass at the end of a chucked bar: f = √(3EI/(L³(m + 0.24 M)))/2π wit
     const beam = bar(d, length, { masses: [{ at: length, mass: hung }] });
     expectWithin(first(beamModes(beam, { stations: [], count: 1 })), wanted, 5e-3);
   }
-  countOutside(task, 3);
 });
 
 test('a rigid spindle on springs alone: the frequency of its mass on its spring', () => {
@@ -204,9 +201,7 @@ describe('what cannot vibrate is refused', () => {
   });
 });
 
-test('stepped shafts against solid bricks of CalculiX: plain bars within 2 %, steps within 3 % in the lowest mode [CCX]', ({
-  task,
-}) => {
+test('stepped shafts against solid bricks of CalculiX: plain bars within 2 %, steps within 3 % in the lowest mode [CCX]', () => {
   // A beam does not know that the corner of a step carries little, so it is too stiff there; and that jaws which hold the end
   // also hold its swelling, so it is too soft there. Narrow grooves and mushroom heads are the worst: up to 8 % in higher modes.
   const bricks = referenceRows('dynamics', 'ccx-shafts');
@@ -227,5 +222,4 @@ test('stepped shafts against solid bricks of CalculiX: plain bars within 2 %, st
       expectWithin(modes[i]?.frequency ?? 0, Number(row.frequency_Hz), i === 0 || sections.length === 1 ? share : 0.08);
     });
   }
-  countOutside(task, bricks.length);
 });

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { countOutside, type Row, referenceRows } from '../../test/reference.ts';
+import { type Row, referenceRows } from '../../test/reference.ts';
 import { directionFactor, type OrientedMode, receptance } from './receptance.ts';
-import { leastStableWidth, lobePoint, stabilityLimit } from './stability.ts';
+import { leastOnGrid, leastStableWidth, lobeGrid, lobePoint, stabilityLimit } from './stability.ts';
 
 const examples = referenceRows('dynamics', 'chatter-worked-examples');
 
@@ -20,16 +20,13 @@ const near = (actual: number, expected: number, share: number) =>
   expect(Math.abs(actual / expected - 1), `${actual} against ${expected}`).toBeLessThan(share);
 
 describe('limits of the worked examples', () => {
-  test('least stable width and its frequency [inputs ALT131 and TCC2 read, results recomputed elsewhere; others structure-CALC]', ({
-    task,
-  }) => {
+  test('least stable width and its frequency [inputs ALT131 and TCC2 read, results recomputed elsewhere; others structure-CALC]', () => {
     for (const row of examples) {
       const limit = leastStableWidth(modesOf(row), { chipStiffness: Number(row.Ks_N_per_mm2) });
       near(limit.width, Number(row.b_lim_exact_mm), 1e-5);
       near(limit.frequency, Number(row.fc_at_min_Hz), 2e-5);
       if (row.b_lim_closed_mm) near(limit.width, Number(row.b_lim_closed_mm), 1e-5);
     }
-    countOutside(task, examples.filter((r) => r.source !== 'CALC').length);
   });
 
   test('at the speeds of the lowest points the limit is the least one', () => {
@@ -64,9 +61,7 @@ describe('limits of the worked examples', () => {
     }
   });
 
-  test('points of the delay equation fall on the right side of the limit [SEMI, rightmost roots by collocation]', ({
-    task,
-  }) => {
+  test('points of the delay equation fall on the right side of the limit [SEMI, rightmost roots by collocation]', () => {
     const rows = referenceRows('dynamics', 'semi-discretization-points');
     const turning = rows.filter((r) => r.source === 'SEMI');
     const mode = { frequency: 250, stiffness: 226_000 / Math.cos(Math.PI / 6) ** 2, damping: 0.012, direction: 1 };
@@ -75,7 +70,6 @@ describe('limits of the worked examples', () => {
       expect(Number(row.p2) < limit, `${row.id}: limit ${limit}`).toBe(row.stable === '1');
     }
     expect(turning.length).toBe(16);
-    countOutside(task, turning.length);
   });
 
   test('lowest points without dimensions: p = 2ζ(1 + ζ) where τ says [KN01]', () => {
@@ -183,4 +177,20 @@ describe('what cannot be is refused', () => {
   ])('%s', (name, ask) => {
     expect(ask).toThrow(name);
   });
+});
+
+test('a land that rubs on short waves: its share is what a wave presses aside along it, summed up piece by piece [wu-1989]', () => {
+  const mode = { frequency: 150, stiffness: 5000, damping: 0.05, direction: 1 };
+  const frequency = 160;
+  const grid = lobeGrid([mode], new Float64Array([frequency]));
+  for (const length of [0.01, 0.5, 1.5, 2.5, 4]) {
+    // A land of that many radians of wave: the part of the pressed volume in step with the velocity, against that of a short land.
+    const pieces = 20_000;
+    let pressed = 0;
+    for (let i = 0; i < pieces; i++) pressed += (Math.sin(((i + 0.5) * length) / pieces) * length) / pieces;
+    const share = pressed / (length ** 2 / 2);
+    const rubbing = 1e-4;
+    const landTime = length / (2 * Math.PI * frequency);
+    expect(leastOnGrid(grid, rubbing, landTime) / leastOnGrid(grid, rubbing * share, 0)).toBeCloseTo(1, 6);
+  }
 });

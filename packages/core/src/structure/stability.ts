@@ -113,21 +113,32 @@ export function lobeGrid(modes: readonly OrientedMode[], frequencies: Float64Arr
 /**
  * The limit over all spindle speeds near a cutting speed: the foot of the lobes, as the head of this file derives it.
  *
+ * A land as long as a wave is pressed up as much as down, so that short waves are damped less: by 2(1 − cos kl)/(kl)², from the
+ * metal pressed aside along the land l by a wave of ω = k v.
+ *
  * @param grid  from {@link lobeGrid}
  * @param rubbingTime  C/(Kf v) [s]
+ * @param landTime  time in which the cut passes the land that rubs, l/v; 0 for a land much shorter than the waves [s]
  * @returns chip breadth times chip stiffness at the limit, infinite when nothing sings [N/mm]
- * @source ALT131; methods-dynamics §2 and §4
+ * @source ALT131; methods-dynamics §2 and §4; wu-1989 metal pressed aside
  * @valid as {@link leastStableWidth}; as close as the grid is fine
- * @example leastOnGrid(lobeGrid([{ frequency: 150, stiffness: 5000, damping: 0.05, direction: 1 }], new Float64Array([157.32])), 0) → 525.0
+ * @example leastOnGrid(lobeGrid([{ frequency: 150, stiffness: 5000, damping: 0.05, direction: 1 }], new Float64Array([157.32])), 0, 0) → 525.0
  */
-export function leastOnGrid(grid: LobeGrid, rubbingTime: number): number {
+export function leastOnGrid(grid: LobeGrid, rubbingTime: number, landTime: number): number {
   const { omega, real, sine, cosine } = grid;
   let least = Infinity;
   for (let i = 0; i < omega.length; i++) {
-    const limit = leastAtFrequency(real[i] ?? 0, sine[i] ?? 0, cosine[i] ?? 0, (omega[i] ?? 0) * rubbingTime);
+    const w = omega[i] ?? 0;
+    const rubbing = w * rubbingTime * shareOfLand(w * landTime);
+    const limit = leastAtFrequency(real[i] ?? 0, sine[i] ?? 0, cosine[i] ?? 0, rubbing);
     if (limit < least) least = limit;
   }
   return least;
+}
+
+/** Rubbing of a land over that of one much shorter than the wave; kl its length in radians of wave. */
+function shareOfLand(kl: number): number {
+  return kl < 1e-3 ? 1 : (2 * (1 - Math.cos(kl))) / (kl * kl);
 }
 
 /**

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { integrate } from '../../test/quadrature.ts';
 import { countOutside, referenceRows } from '../../test/reference.ts';
-import { integrate } from '../numerics/quadrature.ts';
 import { type BeamSection, secondMoment, shearCoefficient } from './beam-element.ts';
 import {
   type ChuckSprings,

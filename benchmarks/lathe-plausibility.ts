@@ -1,0 +1,226 @@
+/** Writes docs/lathe/plausibility.md: what the model says of everyday cuts on an untested light lathe, beside what a turner would say. */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type { Operation, Setup } from '@sparewright/core/lathe/chain';
+import { prepareSetup } from '@sparewright/core/lathe/cut-model';
+import { judgeCut } from '@sparewright/core/lathe/cut-verdict';
+import { elementsKnown, latheKnowledge } from '@sparewright/core/lathe/knowledge';
+import { workshopSchema } from '@sparewright/core/lathe/schema';
+import { heldBar, materialOf } from '@sparewright/core/lathe/workshop-known';
+
+const path = (name: string) => fileURLToPath(new URL(`../${name}`, import.meta.url));
+const workshop = workshopSchema('mm').parse(
+  JSON.parse(readFileSync(path('examples/light-bench.workshop.json'), 'utf8')),
+);
+const material = materialOf('303');
+
+interface Line {
+  readonly what: string;
+  readonly operation: Operation;
+  readonly cutter: string;
+  readonly diameter: number;
+  readonly length: number;
+  readonly tailstock?: boolean;
+  readonly bore?: number;
+  readonly depths: readonly number[];
+  readonly feed?: number;
+  readonly speed?: number;
+  readonly expected: string;
+  readonly bearings?: 'deep groove' | 'angular contact';
+  readonly bar?: { readonly diameter: number; readonly overhang: number };
+}
+
+const tenth = 'tenths go; 0.1 to 0.4 mm is usual in stainless on a 180 mm lathe (common practice)';
+const lines: readonly Line[] = [
+  {
+    what: 'turning Ø10 × 40, carbide, nose 0.4',
+    operation: 'turning',
+    cutter: 'rough',
+    diameter: 10,
+    length: 40,
+    depths: [0.05, 0.1, 0.2, 0.3, 0.5],
+    expected: tenth,
+  },
+  {
+    what: 'turning Ø10 × 40, sharp steel, nose 0.3',
+    operation: 'turning',
+    cutter: 'finish',
+    diameter: 10,
+    length: 40,
+    depths: [0.05, 0.1, 0.2, 0.3, 0.5],
+    expected: tenth,
+  },
+  {
+    what: 'facing Ø10, deep-groove bearings',
+    operation: 'facing',
+    cutter: 'rough',
+    diameter: 10,
+    length: 40,
+    bearings: 'deep groove',
+    depths: [0.1, 0.3],
+    expected: 'sings sooner than turning when the spindle is soft along its axis',
+  },
+  {
+    what: 'facing Ø10, angular-contact bearings',
+    operation: 'facing',
+    cutter: 'rough',
+    diameter: 10,
+    length: 40,
+    bearings: 'angular contact',
+    depths: [0.1, 0.3],
+    expected: 'quieter than with deep-groove bearings',
+  },
+  {
+    what: 'facing Ø40 × 30, deep-groove bearings',
+    operation: 'facing',
+    cutter: 'rough',
+    diameter: 40,
+    length: 30,
+    speed: 200,
+    bearings: 'deep groove',
+    depths: [0.1, 0.3],
+    expected: 'large discs sing at their rim',
+  },
+  {
+    what: 'grooving at full width, Ø10, 40 out',
+    operation: 'grooving',
+    cutter: '',
+    diameter: 10,
+    length: 40,
+    speed: 500,
+    depths: [1, 2, 3],
+    feed: 0.03,
+    expected: '1 to 2 mm blades are usual; 3 mm at full width is too much (common practice)',
+  },
+  {
+    what: 'turning Ø8 × 80 without tailstock',
+    operation: 'turning',
+    cutter: 'finish',
+    diameter: 8,
+    length: 80,
+    speed: 1250,
+    depths: [0.1, 0.2],
+    expected: '10 diameters out: tapers by hundredths, likely to sing; 4 to 5 is the limit (common practice)',
+  },
+  {
+    what: 'turning Ø8 × 80 with tailstock',
+    operation: 'turning',
+    cutter: 'finish',
+    diameter: 8,
+    length: 80,
+    speed: 1250,
+    tailstock: true,
+    depths: [0.1, 0.2],
+    expected: 'up to 10 to 12 diameters is usual (common practice)',
+  },
+  {
+    what: 'turning Ø25 × 30, carbide, nose 0.4',
+    operation: 'turning',
+    cutter: 'rough',
+    diameter: 25,
+    length: 30,
+    speed: 315,
+    depths: [0.1, 0.3, 0.5],
+    feed: 0.1,
+    expected: 'stout work: the lathe alone gives way',
+  },
+  {
+    what: 'boring, bar Ø8, 24 out',
+    operation: 'boring',
+    cutter: 'rough',
+    diameter: 12,
+    length: 25,
+    bore: 12,
+    bar: { diameter: 8, overhang: 24 },
+    depths: [0.1, 0.2],
+    expected: '3 to 4 diameters of a steel bar go (read: WID)',
+  },
+  {
+    what: 'boring, bar Ø8, 48 out',
+    operation: 'boring',
+    cutter: 'rough',
+    diameter: 12,
+    length: 25,
+    bore: 12,
+    bar: { diameter: 8, overhang: 48 },
+    depths: [0.1, 0.2],
+    expected: '6 diameters are beyond a steel bar (read: WID)',
+  },
+];
+
+function rows(line: Line): string[] {
+  const lathe = {
+    ...workshop.lathe,
+    tests: { ...workshop.lathe.tests, ...(line.bearings ? { bearings: line.bearings } : {}) },
+  };
+  const { joint } = latheKnowledge({ ...workshop, lathe });
+  const named = workshop.cutters.find((c) => c.id === line.cutter);
+  const grooving = workshop.cutters.find((c) => c.kind === 'grooving');
+  const base = named ?? grooving;
+  if (!base) throw new Error(`no cutter ${line.cutter}`);
+  const outer = line.bore ? 2 * line.bore : line.diameter;
+  const work = heldBar(
+    { diameter: outer, length: line.length, grip: 18, material: '303', tailstock: line.tailstock ?? false },
+    300,
+  );
+  const single = line.operation === 'facing' || line.operation === 'grooving';
+  const setup: Setup = {
+    operation: line.operation,
+    work: line.bore ? { ...work, sections: work.sections.map((s) => ({ ...s, innerDiameter: line.bore })) } : work,
+    cutter: {
+      ...base,
+      ...(line.bar
+        ? {
+            kind: 'boring',
+            barDiameter: line.bar.diameter,
+            overhang: line.bar.overhang,
+            noseRadius: 0.2,
+            edge: 'sharp' as const,
+          }
+        : {}),
+    },
+    stations: single ? [line.length] : Array.from({ length: 40 }, (_, i) => 1 + (i * (line.length - 1)) / 39),
+    diameter: line.diameter,
+  };
+  const prepared = prepareSetup(joint, setup, material);
+  return line.depths.map((depth, i) => {
+    const v = judgeCut(prepared, lathe, { depth, feed: line.feed ?? 0.05, speed: line.speed ?? 800, sizeLimit: 0.02 });
+    const um = (mm: number) => `${Math.round(1000 * mm)}`;
+    const cells = [
+      i === 0 ? line.what : '',
+      depth.toString(),
+      v.cutting.toFixed(0),
+      v.square.toFixed(0),
+      `${Math.round(100 * v.powerShare)} %`,
+      `${um(v.size.most.middle)} (${um(v.size.most.low)} to ${um(v.size.most.high)})`,
+      `${um(v.size.taper.middle)} (${um(v.size.taper.low)} to ${um(v.size.taper.high)})`,
+      `${Math.round(100 * v.chatter.probability)} %`,
+      v.says,
+      i === 0 ? line.expected : '',
+    ];
+    return `| ${cells.join(' | ')} |`;
+  });
+}
+
+const elements = elementsKnown(latheKnowledge(workshop)).map((e) => {
+  const n = (x: number) => Number(x.toPrecision(2)).toString();
+  return `| ${e.what} | ${n(e.now.middle)} (${n(e.now.low)} to ${n(e.now.high)}) | ${e.unit} | ${e.basis}; ${e.source} | ${e.note} |`;
+});
+
+const text = `# Is it plausible? Everyday cuts on an untested light lathe
+
+Made by \`npx tsx benchmarks/lathe-plausibility.ts\`; do not edit. The lathe is the one of \`examples/light-bench.workshop.json\`: 180 mm swing, 450 W, nothing tested. Material 303, feed 0.05 mm a turn where nothing else is said. In brackets nine in ten lathes of the class. "Left on" is the greatest error after one pass: on the diameter; on the length when facing; how far edge and work are pushed apart when grooving.
+
+| cut | depth or width mm | along the cut N | square N | power | left on µm | difference along the work µm | sings | verdict | what a turner would say |
+| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |
+${lines.flatMap(rows).join('\n')}
+
+The wide brackets are the point: the class of a lathe alone says little. A push at the tool edge and at a stout bar, a quarter of an hour each, take more than half of the doubt in how far it gives way (\`sparewright ask lathe-knowledge\`).
+
+## What is believed before any test
+
+| element | middle (nine in ten) | unit | rests on | note |
+| --- | --- | --- | --- | --- |
+${elements.join('\n')}
+`;
+writeFileSync(path('docs/lathe/plausibility.md'), text);
