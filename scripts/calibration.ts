@@ -4,6 +4,7 @@
  */
 import { writeFileSync } from 'node:fs';
 import type { PerHabit } from '@sparewright/core/recover/hypotheses';
+import { recover } from '@sparewright/core/recover/recover';
 import { classWeights } from '@sparewright/core/recover/role-classes';
 import { nearestByPitchToo, nearestThread, roundedBest, roundedMean } from '../benchmarks/peers/plain-habit.ts';
 import { ruleBased } from '../benchmarks/peers/re-tol.ts';
@@ -121,9 +122,61 @@ function threadsRow(wear: keyof typeof wears, seed: number) {
   return { wear, right };
 }
 
+/** Whole machines of six sizes, nothing known of where they came from: each size alone, and all together. */
+function machines(count: number, seed: number) {
+  const random = seeded(seed);
+  let [alone, together, system, sizes] = [0, 0, 0, 0];
+  for (let i = 0; i < count; i++) {
+    const habits: PerHabit = i % 2 === 0 ? [0.75, 0.25, 0, 0] : [0, 0, 0.75, 0.25];
+    const law: Law = {
+      ...modelLaw,
+      wear: 'gamma',
+      wearFrom: 0.02,
+      wearTo: 0.15,
+      gauge: 'calliper',
+      steps: true,
+      habits,
+      noOwn: true,
+    };
+    const invented = Array.from({ length: 6 }, () => inventPart(random, law));
+    const features = invented.map((p, k) => ({
+      id: `f${k}.diameter`,
+      title: `f${k}`,
+      kind: p.isShaft ? ('outside diameter' as const) : ('inside diameter' as const),
+      role: p.role,
+    }));
+    const readingsOf = (k: number) =>
+      (invented[k]?.readings ?? []).map((r) => ({
+        id: `f${k}-${r.id}`,
+        of: `f${k}.diameter`,
+        value: Math.abs(r.value),
+        condition: r.condition,
+        specimen: r.specimen,
+        gauge: 'c',
+      }));
+    const ask = (which: readonly number[]) =>
+      recover({
+        evidence: { readings: which.flatMap(readingsOf) },
+        gauges: [{ id: 'c', name: 'calliper', kind: 'calliper' }],
+        features,
+      });
+    const whole = ask([0, 1, 2, 3, 4, 5]);
+    if (whole.inches > 0.5 === (i % 2 === 1)) system++;
+    invented.forEach((part, k) => {
+      sizes++;
+      const id = `f${k}.diameter`;
+      if (same(whole.sizes.find((s) => s.of === id)?.nominals[0]?.size, part.nominal)) together++;
+      if (same(ask([k]).sizes[0]?.nominals[0]?.size, part.nominal)) alone++;
+    });
+  }
+  return { alone: percent(alone, sizes), together: percent(together, sizes), system: percent(system, count), count };
+}
+
 const keys: (keyof typeof wears)[] = ['light', 'medium', 'heavy'];
 const sizeRows = gauges.flatMap((gauge, g) => keys.map((wear, w) => sizesRow(wear, gauge, 100 + 10 * g + w)));
 const threadRows = keys.map((wear, w) => threadsRow(wear, 200 + w));
+
+const whole = machines(150, 300);
 
 const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
 const table = (head: readonly string[], rows: readonly (readonly string[])[]) =>
@@ -171,9 +224,22 @@ ${table(
   ]),
 )}
 
-*Mean, rounded*: the mean of all readings to the nearest half millimetre or 1/32 in. *Best reading*: the protected reading, or where there is none any reading, with most metal left, rounded the same way. *Usual class*: the commonest class of the role. *Rule-based*: equations 14 and 15 of the published procedure [RE-TOL], written anew in \`benchmarks/peers/re-tol.ts\`, given the protected readings where there are any; it knows classes of ISO 286 only, and one basis.
+*Mean, rounded*: the mean of all readings to the nearest half millimetre or 1/32 in. *Best reading*: the protected reading, or where there is none any reading, with most metal left, rounded the same way. *Usual class*: the commonest class of the role. *Rule-based*: equations 14 and 15 of the published procedure [RE-TOL], written anew in \`benchmarks/peers/re-tol.ts\`, given the protected readings where there are any; it knows classes of ISO 286 only, so that round thou and general tolerances, about a third of these designs, are beyond it.
 
 Nobody can be right about limits much more often than this: h8, f7 and f8 overlap, and one specimen somewhere within them cannot tell them apart. That is why the answer is a list with probabilities.
+
+## Whole machines: sizes that tell each other inches or millimetres
+
+${table(
+  ['Right nominal size', 'share'],
+  [
+    ['each size alone', whole.alone],
+    ['six sizes together', whole.together],
+    ['inches or millimetres told right, by the six', whole.system],
+  ],
+)}
+
+${whole.count} invented machines of six sizes, measured by calliper, medium to heavy wear, nothing known of country or decade.
 
 ## Threads: share with the right diameter and pitch
 

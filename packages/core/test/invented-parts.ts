@@ -1,7 +1,7 @@
 /** Parts drawn at random from stated priors, with readings taken on them: what the recovery of sizes is proved on. */
 import { type Habit, habits, limitsOf, type PerHabit } from '../src/recover/hypotheses.ts';
-import type { Condition, Ready } from '../src/recover/likelihood.ts';
 import { nominalsBetween, ownSizeWeight } from '../src/recover/nominals.ts';
+import type { Condition, Ready } from '../src/recover/reading-density.ts';
 import { classWeights, type Role, thouBands } from '../src/recover/role-classes.ts';
 
 export const allRoles: readonly Role[] = [

@@ -1,7 +1,7 @@
 /** One size on its own, from readings made ready: what the calibration and the accuracy tables ask for. */
 import type { Asked, Hypothesis, PerHabit } from '../src/recover/hypotheses.ts';
-import type { Ready } from '../src/recover/likelihood.ts';
 import { type SizeDensity, sizeDensities } from '../src/recover/posterior.ts';
+import type { Ready } from '../src/recover/reading-density.ts';
 import { priorWeights, probabilities, ranked, sizeEvidence } from '../src/recover/size.ts';
 
 export interface RecoveredOne {

@@ -70,7 +70,7 @@ export function micrometerError(length: Mm): Mm {
  * @param touch  outside, inside, depth or length
  * @returns limit of error, plus or minus [mm]
  * @throws DomainError beyond the 1000 mm the table covers
- * @source DIN862-863 table of DIN 862; the borders of the 0.02 mm cells are from memory
+ * @source DIN862-863 table of DIN 862, the borders of the 0.02 mm cells are from memory
  * @valid 0 to 1000 mm
  * @example calliperError(16, 0.01, 'outside') → 0.02
  */

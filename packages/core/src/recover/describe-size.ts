@@ -1,9 +1,11 @@
 /** One recovered size in the words and figures of the answer. */
 
+import { sizeLimits } from '../standards/fits/toleranced-size.ts';
 import type { Mm } from '../units/quantities.ts';
 import { isDiameter } from './features.ts';
 import type { Hypothesis, PerHabit } from './hypotheses.ts';
 import { type MateToday, newLimits } from './limits.ts';
+import { isEntered } from './measure.ts';
 import { written } from './nominals.ts';
 import { quantile, sizeDensities, summary } from './posterior.ts';
 import type { Measured } from './recover-input.ts';
@@ -117,7 +119,9 @@ function thinned(density: {
 export function mateToday(m: Measured, all: readonly Measured[], habits: PerHabit): MateToday | undefined {
   const partner = all.find((p) => p.mate?.with === m.feature.id && p.turn !== m.turn);
   if (!partner?.mate) return undefined;
-  const sound = partner.kept.filter((w) => w.reading.condition !== 'damaged').map((w) => w.value);
+  const sound = partner.kept
+    .filter((w) => w.reading.condition !== 'damaged')
+    .flatMap((w) => (isEntered(w.reading) ? enteredEnds(partner.mate, w.value) : [w.value]));
   if (sound.length === 0) return undefined;
   const isBore = partner.turn === -1;
   const [small, large] = [Math.min(...sound), Math.max(...sound)];
@@ -136,4 +140,11 @@ export function mateToday(m: Measured, all: readonly Measured[], habits: PerHabi
     wanted: partner.mate.wanted,
     designed,
   };
+}
+
+/** A size as entered may lie anywhere within its limits. */
+function enteredEnds(mate: Measured['mate'], value: Mm): Mm[] {
+  if (!mate?.size) return [value];
+  const { min, max } = sizeLimits(mate.size, undefined);
+  return [min, max];
 }

@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { seeded } from '../../test/invented-parts.ts';
 import { habits, limitsOf } from './hypotheses.ts';
-import type { Ready } from './likelihood.ts';
 import { joinMates } from './mates.ts';
 import { nominalsBetween } from './nominals.ts';
 import { sizeDensities, summary } from './posterior.ts';
+import type { Ready } from './reading-density.ts';
 import { classWeights } from './role-classes.ts';
 import { priorWeights, probabilities, ranked, sizeEvidence } from './size.ts';
 

@@ -1,8 +1,8 @@
 /** Readings made ready for the inference: what each one's own uncertainty is and what it shares with its gauge. */
 import type { Weighed } from '../evidence/evidence-result.ts';
 import type { Mm } from '../units/quantities.ts';
-import type { Ready } from './likelihood.ts';
 import type { Turn } from './posterior.ts';
+import type { Ready } from './reading-density.ts';
 
 /** Shares of a reading's budget that all readings with that gauge have in common. */
 const common = new Set(['error of the gauge', 'temperature']);

@@ -3,15 +3,13 @@ import { z } from 'zod';
 import { conditions, type Gauge, gaugeKinds, type Reading } from '../evidence/schema.ts';
 import type { Finding } from '../finding.ts';
 import type { Dimension } from '../part/part-result.ts';
+import { roles } from '../part/schema.ts';
 import { sizeField } from '../part/size-field.ts';
 import { lengthField, numberField, textField } from '../units/fields.ts';
 import type { LengthUnit } from '../units/length.ts';
 import { largestSensible } from './size.ts';
 
-export const roleField = z
-  .enum(['sliding', 'sealing', 'locating', 'running', 'pressed', 'bonded', 'clearance', 'free'])
-  .default('free')
-  .describe('what the surface is for');
+export const roleField = z.enum(roles).default('free').describe('what the surface is for');
 
 export const kindField = z
   .enum([

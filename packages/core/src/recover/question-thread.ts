@@ -7,7 +7,8 @@ import { lengthField, numberField, textField } from '../units/fields.ts';
 import { radians } from '../units/quantities.ts';
 import { habitPrior } from './hypotheses.ts';
 import { share, shown } from './question-fields.ts';
-import { matchesOf, nextOfThread, type ThreadEvidence, threadAnswer } from './threads.ts';
+import { nextOfThread, type ThreadEvidence } from './thread-words.ts';
+import { matchesOf, threadAnswer } from './threads.ts';
 
 export const threadQuestion = defineQuestion({
   name: 'recover-thread',

@@ -114,6 +114,21 @@ describe('neighbours and mates', () => {
     expect(chance(ask(shaft))).toBeLessThan(0.6);
   });
 
+  test('a mate that is only entered, not measured, still tells the nominal size', () => {
+    const size = parseTolerancedSize('12 H8', 'mm');
+    const mates = [{ id: 'bush', name: 'bush', kind: 'bore' as const, with: 'guide.diameter', size }];
+    const [shaft] = ask([read(11.6, { condition: 'worn' })], { mates }).sizes;
+    expect(shaft?.nominals[0]?.written).toBe('12');
+    expect(shaft?.nominals[0]?.probability).toBeGreaterThan(0.85);
+  });
+
+  test('a machine from Germany whose sizes are all inches is remarked on', () => {
+    const features = ['a', 'b', 'c', 'd'].map((id): RecoverFeature => ({ ...guide, id: `${id}.diameter` }));
+    const values = [9.515, 12.69, 7.928, 15.865];
+    const readings = values.map((v, i) => read(v, { of: `${'abcd'[i]}.diameter` }));
+    expect(idsOf(ask(readings, { features }))).toContain('evidence.other-system');
+  });
+
   test('a worn bore calls for a new part matched to it', () => {
     const wanted = { least: 0.01, most: 0.05 };
     const mates = [{ id: 'bush', name: 'bush', kind: 'bore' as const, with: 'guide.diameter', wanted }];

@@ -2,11 +2,11 @@
  * Which tolerance classes a maker is likely to have given a surface, by what it is for. Weights are workshop judgement,
  * `common practice`; the pairs are those of the preferred fits.
  */
-import type { Mm } from '../units/quantities.ts';
-import { mmPerInch } from '../units/quantities.ts';
+import type { roles } from '../part/schema.ts';
+import { type Mm, mmPerInch } from '../units/quantities.ts';
 
 /** What a surface is for, as in the part. */
-export type Role = 'sliding' | 'sealing' | 'locating' | 'running' | 'pressed' | 'bonded' | 'clearance' | 'free';
+export type Role = (typeof roles)[number];
 
 /** Which part of a pair is made to the plain class: H holes, or h shafts. */
 export type Basis = 'hole' | 'shaft';

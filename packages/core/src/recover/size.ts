@@ -1,8 +1,9 @@
 /** One size: what it was meant to be and how it was made, before its neighbours are heard. */
 import type { Mm } from '../units/quantities.ts';
 import { type Asked, type Hypothesis, habits, hypothesesFor, type PerHabit } from './hypotheses.ts';
-import { type FeatureLikelihood, featureLikelihood, type Ready } from './likelihood.ts';
+import { type FeatureLikelihood, featureLikelihood } from './likelihood.ts';
 import { evidenceByHabit, type Turn, type Weighed, weighHypotheses } from './posterior.ts';
+import type { Ready } from './reading-density.ts';
 
 export interface SizeEvidence {
   readonly turn: Turn;
