@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { get, ownFaults, post } from './ask-app.ts';
+import { placesIn, replaced, valueAt } from './document-places.ts';
 import { places } from './places.ts';
 
 const job: unknown = JSON.parse(readFileSync(join(places.examples, 'plunger.job.json'), 'utf8'));
@@ -14,24 +15,6 @@ async function expectRefusal(response: Response): Promise<void> {
   expect(response.status).toBeGreaterThanOrEqual(400);
   expect(response.status).toBeLessThan(500);
   expect(body).toEqual({ message: expect.stringMatching(/\S/), issues: expect.any(Array) });
-}
-
-/** Every place in a document, as a path. */
-function placesIn(node: unknown, path: readonly string[] = []): string[][] {
-  if (typeof node !== 'object' || node === null) return [[...path]];
-  return [[...path], ...Object.entries(node).flatMap(([key, value]) => placesIn(value, [...path, key]))];
-}
-
-function replaced(node: unknown, [step, ...rest]: readonly string[], by: unknown): unknown {
-  if (step === undefined) return by;
-  if (typeof node !== 'object' || node === null) return node;
-  const put = (value: unknown): unknown => replaced(value, rest, by);
-  if (Array.isArray(node)) return node.map((entry, i) => (String(i) === step ? put(entry) : entry));
-  return Object.fromEntries(Object.entries(node).map(([key, value]) => [key, key === step ? put(value) : value]));
-}
-
-function valueAt(node: unknown, path: readonly string[]): unknown {
-  return path.reduce<unknown>((at, step) => (typeof at === 'object' && at !== null ? Reflect.get(at, step) : at), node);
 }
 
 describe('fuzzed requests', () => {

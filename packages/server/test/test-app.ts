@@ -21,6 +21,7 @@ export interface TestApp {
   post(path: string, body: string | Uint8Array<ArrayBuffer>, headers?: Headers): Promise<Response>;
   put(path: string, body: unknown, headers?: Headers): Promise<Response>;
   send(method: string, path: string): Promise<Response>;
+  ask(path: string, request: RequestInit): Promise<Response>;
   /** Errors that were the program's own, since the last call. */
   ownFaults(): unknown[];
   /** Ends the streams of events, as a stop of the server does. */
@@ -68,6 +69,7 @@ export function openApp(options: TestAppOptions = {}): TestApp {
     put: async (path, body, headers = {}) =>
       app.request(path, { method: 'PUT', body: JSON.stringify(body), headers: { ...json, ...headers } }),
     send: async (method, path) => app.request(path, { method, headers: { host: own } }),
+    ask: async (path, request) => app.request(path, request),
     ownFaults: () => faults.splice(0),
     endEvents: () => events.close(),
     async close() {
