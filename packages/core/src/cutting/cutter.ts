@@ -7,7 +7,6 @@ import type { LengthUnit } from '../units/length.ts';
 import { edgeConditions } from './edge.ts';
 
 export const cutterKinds = ['turning', 'facing', 'boring', 'grooving', 'parting', 'threading', 'form'] as const;
-export type CutterKind = (typeof cutterKinds)[number];
 
 const cutterMaterial = z
   .enum(['high-speed steel', 'carbide'], { error: '"high-speed steel" or "carbide"' })
@@ -69,7 +68,6 @@ export function cutterSchema(unit: LengthUnit) {
 export type Cutter = z.output<ReturnType<typeof cutterSchema>>;
 
 export const drillKinds = ['twist', 'centre', 'flat-bottom', 'reamer'] as const;
-export type DrillKind = (typeof drillKinds)[number];
 
 /**
  * The entry of a drill or reamer.

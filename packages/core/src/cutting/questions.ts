@@ -22,6 +22,7 @@ import {
   workOf,
 } from './question-fields.ts';
 import { minimumChip, rubbing, rubbingFinding } from './rubbing.ts';
+import { toolLifeQuestion } from './tool-life-question.ts';
 import { thinnestTabulated, turningForce, wearFactors } from './turning-force.ts';
 
 const forceSources = ['WKZ', 'KOE', 'merchant-1945', 'colwell-1954', 'budak-1996', 'SVF', 'LIT'] as const;
@@ -152,4 +153,4 @@ const minimum = defineQuestion({
   },
 });
 
-export const cuttingQuestions = [force, speedQuestion, powerQuestion, drillingQuestion, minimum];
+export const cuttingQuestions = [force, speedQuestion, powerQuestion, drillingQuestion, minimum, toolLifeQuestion];

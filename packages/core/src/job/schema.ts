@@ -78,4 +78,3 @@ export function jobSchema(unit: LengthUnit) {
 export type JobDocument = z.input<typeof bodies.mm>;
 /** A job as read. */
 export type Job = z.output<typeof bodies.mm>;
-export type SheetSettings = NonNullable<Job['sheet']>;

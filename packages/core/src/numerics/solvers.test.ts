@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { Matrix, solve } from 'ml-matrix';
 import { describe, expect, test } from 'vitest';
+import { integrate } from '../../test/quadrature.ts';
 import { addTo, bandedFrom, bandedZeros, factorBanded, solveBanded } from './banded.ts';
-import { integrate } from './quadrature.ts';
 import { findRoot, goldenSection } from './root.ts';
 
 /** A random symmetric banded matrix made positive definite by a heavy diagonal. */

@@ -252,7 +252,11 @@ export function partSchema(unit: LengthUnit): Schema {
   return schema;
 }
 
-/** A part as written in a document. */
+/**
+ * A part as written in a document.
+ *
+ * @internal for tests that write parts
+ */
 export type PartDocument = z.input<Schema>;
 /** A part as read: millimetres, sizes with their tolerances. */
 export type Part = z.output<Schema>;

@@ -3,7 +3,9 @@
 import type { z } from 'zod';
 import { cuttingQuestions } from '../cutting/questions.ts';
 import { dutyQuestions } from '../duty/questions.ts';
+import { evidenceQuestions } from '../evidence/questions.ts';
 import { jobSchema } from '../job/schema.ts';
+import { latheQuestions } from '../lathe/questions.ts';
 import { workshopSchema } from '../lathe/schema.ts';
 import { materialQuestions } from '../materials/questions.ts';
 import { partQuestions } from '../part/questions.ts';
@@ -33,9 +35,11 @@ export const questions: readonly Question[] = [
   ...materialQuestions,
   ...cuttingQuestions,
   ...structureQuestions,
+  ...evidenceQuestions,
   ...recoverQuestions,
   ...dutyQuestions,
   ...partQuestions,
+  ...latheQuestions,
   ...routeQuestions,
   ...jobQuestions,
 ];

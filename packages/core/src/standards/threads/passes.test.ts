@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { countOutside, referenceRows } from '../../../test/reference.ts';
-import { firstInfeedLimit, type PassMaterial, usualPasses } from './passes.ts';
+import { firstInfeedLimit, usualPasses } from './passes.ts';
 
 test('numbers of passes are the makers’ [TUNGALOY-p1636, INGERSOLL-p1262]', ({ task }) => {
   for (const row of referenceRows('threads', 'pass-counts')) {
@@ -16,13 +16,13 @@ test('numbers of passes are the makers’ [TUNGALOY-p1636, INGERSOLL-p1262]', ({
 });
 
 test('first infeeds by material are the maker’s inches, in millimetres [INGERSOLL-p1262]', ({ task }) => {
-  const materials: readonly PassMaterial[] = [
+  const materials = [
     'low carbon steel',
     'high carbon steel',
     'alloy steel',
     'stainless steel',
     'non-ferrous / aluminium',
-  ];
+  ] as const;
   for (const row of referenceRows('threads', 'first-pass-by-material')) {
     const material = materials.find((m) => m === row.material);
     if (!material) throw new Error(`unknown material ${row.material}`);

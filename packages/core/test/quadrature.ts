@@ -1,7 +1,7 @@
 /**
  * Area under a curve, to a stated accuracy.
  */
-import { DomainError } from '../errors.ts';
+import { DomainError } from '../src/errors.ts';
 
 /** Places on (0, 1], and weights of the 15-point Kronrod and the 7-point Gauss rule; even places belong to Kronrod alone. */
 const places = [
