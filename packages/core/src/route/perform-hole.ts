@@ -1,16 +1,13 @@
-/** Drilling from the tailstock, and threads cut with a single point. */
+/** Drilling from the tailstock. */
 import { chipLoadFloor } from '../cutting/drilling.ts';
 import type { Finding } from '../finding.ts';
-import { spindleSpeeds } from '../lathe/drive.ts';
 import { drillFeed } from '../materials/cutting-data.ts';
-import { degrees, radians } from '../units/quantities.ts';
-import { threadingCutter } from './choose-cutter.ts';
-import { insideCutter, missingCutter, missingDrill, noTailstock } from './cut-findings.ts';
+import { radians } from '../units/quantities.ts';
+import { missingCutter, missingDrill, noTailstock } from './cut-findings.ts';
 import type { Draft, Task } from './draft.ts';
 import { speedRange } from './machining.ts';
 import { nothing, type Outcome, type Scene, speedBelow } from './outcome.ts';
 import { drillingTable } from './tables/drilling-table.ts';
-import { threadTable } from './tables/thread-table.ts';
 import type { Workpiece } from './workpiece.ts';
 
 /** Drilling speed where none is published, in m/min; `common practice`, slow enough for anything. */
@@ -59,45 +56,5 @@ export function performDrill(
     findings,
     needs: [`drill ${task.diameter} mm`],
     why: [`${speed} rpm, about ${feed.toFixed(2)} mm a turn by hand.`],
-  };
-}
-
-export function performThread(
-  scene: Scene,
-  draft: Draft,
-  task: Extract<Task, { does: 'thread' }>,
-  work: Workpiece,
-): Outcome {
-  const { lathe, cutters } = scene.workshop;
-  const { thread, side, from, to } = task.thread;
-  const cutter = threadingCutter(cutters, task.thread);
-  const slowest = spindleSpeeds(lathe)[0] ?? 100;
-  const angle = Number(degrees(thread.flankAngle).toFixed(1));
-  const findings: Finding[] = [
-    ...(cutter ? [] : [missingCutter(draft, `a threading cutter of ${angle}° included angle`)]),
-    ...(cutter && side === 'internal' ? [insideCutter(draft, thread.minorDiameter)] : []),
-    ...(lathe.leadscrew ? [] : [noLeadscrew(draft)]),
-  ];
-  const table = threadTable(`${draft.id}-table`, draft.id, task.thread, lathe.dials.crossSlide);
-  return {
-    ...nothing(work),
-    cutter,
-    cutting: table.rows.length * ((60 * Math.abs(to - from)) / (thread.pitch * slowest) + 45),
-    tables: [table],
-    findings,
-    needs: [`change gears for a pitch of ${Number(thread.pitch.toFixed(4))} mm`, 'pitch gauge'],
-    why: [`${slowest} rpm, the slowest: there must be time to draw out at the end.`],
-  };
-}
-
-function noLeadscrew(draft: Draft): Finding {
-  return {
-    id: 'route.no-leadscrew',
-    level: 'stop',
-    stage: 'route',
-    at: draft.id,
-    says: 'No leadscrew is entered for this lathe: it cannot cut a thread.',
-    because: [],
-    remedies: ['Enter the leadscrew if the lathe has one', 'Cut the thread with a die or tap held in the tailstock'],
   };
 }

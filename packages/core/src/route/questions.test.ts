@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { countOutside } from '../../test/reference.ts';
 import { DomainError, InputError } from '../errors.ts';
 import type { Question } from '../question.ts';
 import { routeQuestions } from './questions.ts';
@@ -78,4 +79,25 @@ test('thread passes end at full depth and every pass takes less than the one bef
 test('a special thread without limits is still cut, without crest limits', () => {
   expect(ask('thread-passes', { designation: '3/8 BSF', side: 'internal', dial })).toHaveProperty('passes');
   expect(() => ask('thread-passes', { designation: 'M', dial })).toThrow();
+});
+
+const byHand = { gears: [20, 40, 45, 50, 60, 80], leadscrew: { kind: 'metric', pitch: 3 } };
+
+test('change gears are told for a designation as for its pitch', () => {
+  const exact = { drivers: [40], driven: [80], errorPpm: 0, drift: 0 };
+  expect(ask('change-gears', { ...byHand, designation: 'M10' })).toMatchObject({ pitch: 1.5, best: exact });
+  expect(ask('change-gears', { ...byHand, pitch: 1.5 })).toMatchObject({ halfNuts: 'anywhere', best: exact });
+});
+
+test('change gears are asked with a pitch or a designation, not with both or neither', () => {
+  expect(() => ask('change-gears', byHand)).toThrow(InputError);
+  expect(() => ask('change-gears', { ...byHand, pitch: 1, designation: 'M6' })).toThrow(InputError);
+});
+
+test('an inch thread on an inch leadscrew names the lines of the thread dial [LMS-p28: 18 to the inch at 1 and 5]', ({
+  task,
+}) => {
+  const lathe = { leadscrew: { kind: 'inch', threadsPerInch: 16 }, gears: [48, 54] };
+  expect(ask('change-gears', { ...lathe, pitch: '1/18 in' })).toMatchObject({ best: { errorPpm: 0 }, lines: [1, 5] });
+  countOutside(task, 1);
 });

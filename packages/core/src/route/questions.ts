@@ -6,6 +6,7 @@ import { defineQuestion } from '../question.ts';
 import { parseThread } from '../standards/threads/thread.ts';
 import { lengthField, textField } from '../units/fields.ts';
 import { degrees, type Mm } from '../units/quantities.ts';
+import { gearQuestions } from './questions-gears.ts';
 import { angleTolerance, degreesMinutes, setOverAngle, sideLength } from './tables/cone-setting.ts';
 import { curveSteps, dialSteps, type StepCurve, stepsForCusp } from './tables/curve-steps.ts';
 import { planPasses } from './tables/pass-plan.ts';
@@ -264,4 +265,4 @@ function fine(value: number): number {
   return Math.round(value * 1e6) / 1e6 + 0;
 }
 
-export const routeQuestions = [dialPasses, coneSetting, curveStepsQuestion, threadPasses] as const;
+export const routeQuestions = [dialPasses, coneSetting, curveStepsQuestion, threadPasses, ...gearQuestions] as const;

@@ -149,6 +149,8 @@ export const threads = {
     note: 'figures headed mm are inches',
   },
   'SANDVIK-OM114': { title: 'Sandvik Coromant threading manual, p. 114, infeed formula', kind: 'read' },
+  'JONES1915-p93': { title: 'F. D. Jones, Turning and Boring, c. 1915, p. 93, change gears', kind: 'read' },
+  'ROSE-p632': { title: 'J. Rose, Modern Machine Shop Practice, p. 632, change gears', kind: 'read' },
   'LMS-p28': { title: 'Owner manual of a small lathe, p. 28, thread dial table', kind: 'read' },
   'SHOP-blank': { title: 'Blank diameters before cutting with a die, maker not named', kind: 'read' },
   'DIN76-1': {

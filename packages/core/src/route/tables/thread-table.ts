@@ -26,7 +26,14 @@ const firstInfeed: Mm = 0.2;
 /** Passes at full depth to clear what gave way; `common practice`. */
 const springPasses = 2;
 
-export function threadTable(id: string, operation: string, placed: PlacedThread, dial: Dial): DialTable {
+/** The table; `gears` tells the change gears and the half nuts, where leadscrew and wheels are known. */
+export function threadTable(
+  id: string,
+  operation: string,
+  placed: PlacedThread,
+  dial: Dial,
+  gears: readonly string[] = ['Set the change gears, then check the first scratch with a pitch gauge.'],
+): DialTable {
   const { thread, side } = placed;
   const aim = threadAim(thread, side);
   const choice = { crestDiameter: aim.crest, pitchDiameter: aim.pitch };
@@ -63,7 +70,8 @@ export function threadTable(id: string, operation: string, placed: PlacedThread,
       dialNote('Cross slide', dial),
       `Crest ${side === 'external' ? 'turned' : 'bored'} to Ø${aim.crest.toFixed(3)} mm; zero the dial with the threading cutter touching it. ${aim.why}`,
       `Cutter: ${Math.round(degrees(thread.flankAngle) * 100) / 100}° included, end with a ${describeTip(full.tip)}; a sharper one goes deeper, a blunter one less deep: the wires or the mate decide.`,
-      `Pitch ${Number(thread.pitch.toFixed(5))} mm${thread.threadsPerInch === undefined ? '' : ` (${thread.threadsPerInch} to the inch)`}: set the change gears, then check the first scratch with a pitch gauge.`,
+      `Pitch ${Number(thread.pitch.toFixed(5))} mm${thread.threadsPerInch === undefined ? '' : ` (${thread.threadsPerInch} to the inch)`}${thread.starts > 1 ? `, ${thread.starts} starts` : ''}.`,
+      ...gears,
       ...(side === 'external'
         ? [wireNote(thread, aim.pitch)]
         : ['Try the mate, or a tap or plug of the size, from pass to pass.']),
