@@ -2,7 +2,7 @@
 import { ask } from '@sparewright/core/questions/ask';
 import { Hono, type MiddlewareHandler } from 'hono';
 import { jsonBody, takesJson } from './body.ts';
-import { headers, ownHostOnly } from './guard.ts';
+import { closeAfterUnreadBody, headers, ownHostOnly } from './guard.ts';
 import { limitRate, type Network, pairedOnly, pairRoutes } from './network.ts';
 import { jobPage } from './page/job-page.ts';
 import { refusalOf, refuse } from './refusal.ts';
@@ -40,6 +40,7 @@ export function createApp(parts: AppParts): Hono {
   const app = new Hono();
 
   app.use(headers);
+  app.use(closeAfterUnreadBody);
   if (log) app.use(logged(log, addressOf));
   app.use(limitRate(parts));
   app.use(ownHostOnly(isOwnHost));

@@ -1,4 +1,5 @@
 /** Assessments of stored jobs and of documents that are only looked at, in the workshop as it stands. */
+import { isDeepStrictEqual } from 'node:util';
 import { InputError } from '@sparewright/core/errors';
 import { createAssessor } from '@sparewright/core/job/assess';
 import { readJob, readWorkshop } from '@sparewright/core/job/read-document';
@@ -51,9 +52,13 @@ export function assessmentsOf({ store, fault }: AssessmentsOptions): Assessments
 
   return {
     ofJob(id) {
-      const { number, saved, document } = store().jobs.get(id);
+      const { jobs } = store();
+      const { number, saved, document, summary } = jobs.get(id);
       const key = `${id} ${number} ${saved} ${presentWorkshop().key}`;
       const found = kept.get(key) ?? { ...ofDocument(document), id, revision: number };
+      // The workshop may have changed since the job was saved, or the program.
+      const present = summaryOf(found.assessment);
+      if (!kept.has(key) && !isDeepStrictEqual(present, summary)) jobs.summarise(id, number, present);
       kept.delete(key);
       kept.set(key, found);
       const [oldest] = kept.keys();

@@ -37,3 +37,10 @@ export const headers: MiddlewareHandler = secureHeaders({
   crossOriginResourcePolicy: 'same-origin',
   strictTransportSecurity: false,
 });
+
+/** A request refused before its body was read ends its connection, so that no further one is sent into what is left of it. */
+export const closeAfterUnreadBody: MiddlewareHandler = async (c, next) => {
+  await next();
+  const wasRead = c.res.status < 400 || c.res.status === 409 || c.res.status === 422;
+  if (c.req.method !== 'GET' && !wasRead) c.res.headers.set('connection', 'close');
+};

@@ -8,7 +8,6 @@ import { answerOf, jobDocument, picture } from './documents.ts';
 import { places } from './places.ts';
 import { temporaryFolder } from './temporary.ts';
 
-const here = fileURLToPath(new URL('.', import.meta.url));
 // Below node_modules, where it finds the native packages.
 const bundle = fileURLToPath(new URL(`../../../node_modules/.cache/server-${process.pid}/`, import.meta.url));
 const script = `${bundle}server-process.mjs`;
@@ -16,7 +15,7 @@ const script = `${bundle}server-process.mjs`;
 beforeAll(async () => {
   mkdirSync(bundle, { recursive: true });
   await build({
-    entryPoints: [`${here}server-process.ts`],
+    entryPoints: [fileURLToPath(new URL('server-process.ts', import.meta.url))],
     outfile: script,
     bundle: true,
     platform: 'node',

@@ -59,6 +59,19 @@ describe('the server', () => {
   });
 });
 
+describe('a body that is refused unread', () => {
+  it('does not spoil the next request', async () => {
+    const { address } = await start({ port: 0 });
+    const post = (path: string, bytes: number, type: string) =>
+      fetch(`${address}${path}`, { method: 'POST', body: new Uint8Array(bytes), headers: { 'content-type': type } });
+    for (let i = 0; i < 4; i++) {
+      expect((await post('/api/attachments?type=image/png', 22_000_000, 'image/png')).status).toBe(413);
+      expect((await post('/api/attachments?type=image/png', 3_000_000, 'image/png')).status).toBe(415);
+      expect((await post('/api/jobs', 3_000_000, 'text/plain')).status).toBe(415);
+    }
+  });
+});
+
 describe('the data', () => {
   const jobsAt = async (address: string) => (await (await fetch(`${address}/api/jobs?limit=200`)).json()).jobs;
 

@@ -50,4 +50,16 @@ describe('the workshop', () => {
     expect(await route()).toMatch(/operation/);
     await bare.close();
   });
+
+  it('changes what the list says of a job when that is next looked at', async () => {
+    const other = openApp({ bare: true });
+    const body = JSON.stringify({ document: exampleDocument('plunger.job.json'), id: 'plunger' });
+    await answerOf(await other.post('/api/jobs', body), 201);
+    const stage = async () => (await answerOf(await other.get('/api/jobs?limit=1'))).jobs[0].stage;
+    const before = await stage();
+    await answerOf(await other.put('/api/workshop', { baseRevision: 0, document: example, client: 'desk' }));
+    await answerOf(await other.get('/api/jobs/plunger'));
+    expect([before, await stage()]).toEqual(['route', 'bench']);
+    await other.close();
+  });
 });
