@@ -217,9 +217,9 @@ ${lines.flatMap(rows).join('\n')}
 
 ## What this table proves, and what not
 
-The forces, the power, the giving way and their brackets were computed once and not touched. **The column "sings" was fitted to the last column by hand** and is no evidence for the model: rubbing, the dampings and the spreads of grip and dip have no published values for such lathes, and eight settings of them were tried while these rows were looked at:
+The forces, the power and the middles of the giving way were computed once and not touched; their brackets became narrower once, with the spread of the grip (setting 3). **The column "sings" was fitted to the last column by hand** and is no evidence for the model: rubbing, the dampings and the spreads of grip and dip have no published values for such lathes, and eight settings of them were tried while these rows were looked at:
 
-1. rubbing of 250 N/mm, proportional to velocity at every wavelength (the size remembered from print): nothing sang, not even a 3 mm groove;
+1. rubbing of 250 N/mm, proportional to velocity at every wavelength (the size remembered from print): no cut sang in more than 22 %, and a 3 mm groove hardly more than a light cut;
 2. 50 N/mm, spread 0.9: cuts of a tenth sang in four cases of ten;
 3. 120 N/mm, spread 0.7, narrower spreads of grip and dip, dampings of tool side and work up by a quarter: the turning rows agreed, but a long boring bar was as quiet as a short one, because waves of 0.2 mm were damped like long ones;
 4. a land that damps waves of its own length less, 4·10⁴ N/mm³ pressed aside: cuts of a tenth sang in 42 %, a 1 mm groove in 88 %;

@@ -114,6 +114,7 @@ describe('size', () => {
   });
 });
 
+// Rubbing and damping were fitted to such sayings (docs/lathe/plausibility.md): these tests hold the fit in place, they do not prove it.
 describe('what an experienced turner would say of a light lathe and a Ø10 × 40 pin of 303 [lathe-depths, common practice]', () => {
   const prepared = prepareSetup(joint, pin(10, 40), material);
   const ask = (depth: number) => judgeCut(prepared, workshop.lathe, { depth, feed: 0.05, speed: 800 });

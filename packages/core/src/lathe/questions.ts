@@ -54,10 +54,10 @@ const plainFindings = (
 const weighedField = z.strictObject({
   criterion: z.enum(['chatter', 'power', 'rubbing', 'size', 'cutter', 'push']).describe('what is weighed'),
   what: z.string().describe('in words'),
-  value: z.number().describe('its value, in the unit given'),
+  value: z.number().describe('its value [unit as given]'),
   unit: z.string().describe('unit; empty for a pure number'),
-  good: z.number().describe('up to this it goes'),
-  bad: z.number().describe('beyond this it does not'),
+  good: z.number().describe('up to this it goes [unit as given]'),
+  bad: z.number().describe('beyond this it does not [unit as given]'),
   state: z.enum(['good', 'marginal', 'bad']).describe('where it stands'),
 });
 
