@@ -10,7 +10,14 @@ export type LevelName = 'stop' | 'caution' | 'note';
 export interface JobEntry {
   readonly id: string;
   readonly title: string;
+  /** Machine the part belongs to; empty when none is entered. */
+  readonly machine: string;
   readonly hazard: string;
+  /** When it was last changed, as in `2026-03-01T09:30:00.000Z`. */
+  readonly updated: string;
+  readonly revision: number;
+  /** How far it has come; null when that is not known. */
+  readonly stage: StageName | null;
   /** The worst thing found; null when nothing was. */
   readonly worst: { readonly level: LevelName; readonly says: string } | null;
 }

@@ -69,7 +69,7 @@ export async function openScreens(): Promise<Screens> {
       page.on('pageerror', (error) => complaints.push(error.message));
       page.on('console', (message) => {
         // The browser itself reports answers of 4xx, which a refused or disputed value is, and a server that is away.
-        if (message.type() === 'error' && !/status of 4(22|09)|ERR_CONNECTION|ERR_INCOMPLETE/.test(message.text()))
+        if (message.type() === 'error' && !/status of 4(22|09)|ERR_CONNECTION|ERR_INCOMPLETE|ERR_INTERNET/.test(message.text()))
           complaints.push(message.text());
       });
       await see(page);

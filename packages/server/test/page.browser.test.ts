@@ -54,7 +54,7 @@ describe('the page of a job', () => {
       await onPage(`jobs/${job}/evidence`, async (page) => {
         for (const stage of stages) {
           await page.locator(`#stage-${stage}`).click();
-          const words = (await page.locator('jobs/sheet').textContent()) ?? '';
+          const words = (await page.locator('#sheet').textContent()) ?? '';
           expect(words.length, `${job}, ${stage}`).toBeGreaterThan(120);
           expect(words, `${job}, ${stage}`).not.toMatch(/undefined|NaN|\[object/);
         }
@@ -67,7 +67,7 @@ describe('the page of a job', () => {
       await page.reload();
       expect(await page.getByRole('tab', { selected: true }).textContent()).toContain('Duty');
       await page.getByRole('link', { name: 'All jobs' }).click();
-      await page.getByRole('link', { name: 'Gland spindle of a stationary engine' }).click();
+      await page.getByRole('link', { name: 'Gland spindle of a stationary engine', exact: true }).click();
       await shown(page, '1/2 BSF').waitFor();
       expect(await page.getByRole('heading', { level: 1 }).textContent()).toContain('Gland spindle');
     });
@@ -108,7 +108,7 @@ describe('a value typed anew', () => {
       ]);
       expect(await page.locator('.findings ol').textContent()).not.toBe(before);
       await page.getByRole('tab', { name: /^Inspection/ }).click();
-      expect(await page.locator('jobs/sheet').textContent()).toContain('6.491');
+      expect(await page.locator('#sheet').textContent()).toContain('6.491');
       await page.getByRole('button', { name: 'Undo' }).click();
       await shown(page, 'Ø6 f7').waitFor();
       expect(await page.locator('.findings ol').textContent()).toBe(before);

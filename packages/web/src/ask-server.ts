@@ -1,40 +1,128 @@
 /** The server's answers, and its refusals as errors with their reasons. */
+import type { Json } from '@sparewright/core/job/merge';
 import type { JobEntry, JobPage, Refusal } from './answer.ts';
+import type { RevisionEntry } from './save/steps.ts';
 
 export class Refused extends Error {
   readonly issues: Refusal['issues'];
+  /** 0 when the server did not answer at all. */
+  readonly status: number;
 
-  constructor({ message, issues }: Refusal) {
+  constructor({ message, issues }: Refusal, status: number) {
     super(message);
     this.name = 'Refused';
     this.issues = issues;
+    this.status = status;
   }
 }
 
-export function listJobs(signal: AbortSignal): Promise<readonly JobEntry[]> {
-  return fetchJson<readonly JobEntry[]>('/api/jobs', { signal });
+export interface Stored {
+  readonly revision: number;
+  readonly document: Json;
 }
 
-export function openJob(id: string, signal: AbortSignal): Promise<JobPage> {
-  return fetchJson<JobPage>(`/api/jobs/${encodeURIComponent(id)}`, { signal });
+export type SaveAnswer =
+  | { readonly kind: 'saved'; readonly revision: number; readonly document: Json }
+  | {
+      readonly kind: 'merged';
+      readonly revision: number;
+      readonly document: Json;
+      readonly changed?: readonly string[];
+    }
+  | { readonly kind: 'conflict'; readonly revision: number; readonly theirs: Json; readonly paths: readonly string[] };
+
+export interface SaveRequest {
+  readonly baseRevision: number;
+  readonly document: Json;
+  readonly client: string;
+  readonly undoes?: number | undefined;
 }
 
-export function assessJob(document: unknown, signal: AbortSignal): Promise<JobPage> {
-  const headers = { 'content-type': 'application/json' };
-  return fetchJson<JobPage>('/api/assess', { method: 'POST', headers, body: JSON.stringify(document), signal });
+export const jobAddress = (id: string): string => `/api/jobs/${encodeURIComponent(id)}`;
+export const workshopAddress = '/api/workshop';
+
+export function listJobs(search: string, signal: AbortSignal): Promise<{ total: number; jobs: readonly JobEntry[] }> {
+  const query = new URLSearchParams({ search, limit: '200', offset: '0' });
+  return fetchJson(`/api/jobs?${query}`, { signal });
+}
+
+export function readStored(address: string, signal: AbortSignal): Promise<Stored> {
+  return fetchJson(address, { signal });
+}
+
+export function assessJob(document: Json, signal: AbortSignal): Promise<JobPage> {
+  return fetchJson('/api/assess', { ...json('POST', document), signal });
+}
+
+export function listRevisions(address: string): Promise<readonly RevisionEntry[]> {
+  return fetchJson(`${address}/revisions`, {});
+}
+
+export function readRevision(address: string, revision: number): Promise<Stored> {
+  return fetchJson(`${address}/revisions/${revision}`, {});
+}
+
+export async function saveDocument(address: string, request: SaveRequest): Promise<SaveAnswer> {
+  const response = await ask(address, json('PUT', request));
+  if (response.ok || response.status === 409) {
+    const answer: SaveAnswer = await response.json();
+    if (response.ok || answer.kind === 'conflict') return answer;
+  }
+  throw await refusalOf(response);
+}
+
+export function createJob(document: Json): Promise<{ readonly id: string }> {
+  return fetchJson('/api/jobs', json('POST', { document }));
+}
+
+export function copyJob(id: string): Promise<{ readonly id: string }> {
+  return fetchJson('/api/jobs', json('POST', { copyOf: id }));
+}
+
+export async function removeJob(id: string): Promise<void> {
+  await answered(jobAddress(id), { method: 'DELETE' });
+}
+
+export async function unbinJob(id: string): Promise<void> {
+  await answered(`${jobAddress(id)}/unbin`, json('POST', {}));
+}
+
+export async function restoreRevision(address: string, revision: number): Promise<void> {
+  await answered(`${address}/restore`, json('POST', { revision }));
+}
+
+export function importJob(file: Blob): Promise<{ readonly id: string }> {
+  return fetchJson('/api/import', { method: 'POST', body: file, headers: { 'content-type': 'application/json' } });
+}
+
+function json(method: string, body: unknown): RequestInit {
+  return { method, headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) };
 }
 
 /** @throws Refused with the reasons, or when the server does not answer */
 async function fetchJson<T>(path: string, init: RequestInit): Promise<T> {
-  const response = await fetch(path, init).catch((error: unknown) => {
+  return (await answered(path, init)).json();
+}
+
+async function answered(path: string, init: RequestInit): Promise<Response> {
+  const response = await ask(path, init);
+  if (response.ok) return response;
+  throw await refusalOf(response);
+}
+
+function ask(path: string, init: RequestInit): Promise<Response> {
+  return fetch(path, init).catch((error: unknown) => {
     if (init.signal?.aborted) throw error;
-    throw new Refused({ message: 'The server does not answer. Is it still running?', issues: [] });
+    throw new Refused({ message: 'The server does not answer. Is it still running?', issues: [] }, 0);
   });
-  if (response.ok) return response.json();
-  const refusal = await response.json().catch(() => undefined);
-  throw new Refused(isRefusal(refusal) ? refusal : { message: `The server refused (${response.status}).`, issues: [] });
+}
+
+async function refusalOf(response: Response): Promise<Refused> {
+  const refusal: unknown = await response.json().catch(() => undefined);
+  const plain = { message: `The server refused (${response.status}).`, issues: [] };
+  return new Refused(isRefusal(refusal) ? refusal : plain, response.status);
 }
 
 function isRefusal(value: unknown): value is Refusal {
-  return typeof value === 'object' && value !== null && 'message' in value && 'issues' in value;
+  return typeof value === 'object' && value !== null && 'message' in value;
 }

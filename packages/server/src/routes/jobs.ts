@@ -2,6 +2,7 @@
 import type { JobEntry } from '@sparewright/store/jobs';
 import { Hono } from 'hono';
 import { z } from 'zod';
+import type { JobEntry as ListedJob } from '../answer.ts';
 import { bodyAs, queryAs, takesJson } from '../body.ts';
 import { jobPage } from '../page/job-page.ts';
 import type { Workbench } from '../workbench.ts';
@@ -108,7 +109,17 @@ export function jobRoutes({ data, assessments, events }: Workbench): Hono {
   return app;
 }
 
-function listed({ id, title, machine, hazard, created, updated, revision, stage, worst }: JobEntry) {
+function listed({
+  id,
+  title,
+  machine,
+  hazard,
+  created,
+  updated,
+  revision,
+  stage,
+  worst,
+}: JobEntry): ListedJob & { created: string } {
   return { id, title, machine, hazard, created, updated, revision, stage: stage ?? null, worst: worst ?? null };
 }
 

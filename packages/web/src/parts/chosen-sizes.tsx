@@ -38,14 +38,6 @@ export function ChosenSizes({ job, rows, findings }: Props) {
           {job.trouble}
         </p>
       )}
-      {job.changed && (
-        <p className="tried">
-          Values tried here are not kept.{' '}
-          <button type="button" onClick={job.putBack}>
-            Put back as filed
-          </button>
-        </p>
-      )}
     </section>
   );
 }

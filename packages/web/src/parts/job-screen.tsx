@@ -1,29 +1,30 @@
 /** One job: its drawing, how its stages stand, the chosen stage as a sheet, and what was found. */
 import { useEffect, useRef, useState } from 'react';
-import type { FindingView, JobEntry, StageName } from '../answer.ts';
+import type { FindingView, StageName } from '../answer.ts';
 import { belongsTo } from '../marks.ts';
+import { go } from '../place.ts';
+import { Ways } from '../shelf/screen-head.tsx';
 import { useJob } from '../use-job.ts';
-import type { Place } from '../use-place.ts';
 import { Cautions } from './cautions.tsx';
 import { ChosenSizes } from './chosen-sizes.tsx';
 import { Drawing } from './drawing.tsx';
 import { Findings } from './findings.tsx';
 import { StageSheet } from './stage-sheet.tsx';
 import { StageStrip } from './stage-strip.tsx';
+import { Choosing } from './standing.tsx';
 import { TitleBlock } from './title-block.tsx';
 
 interface Props {
   readonly id: string;
-  readonly jobs: readonly JobEntry[];
   readonly stage: StageName;
-  readonly go: (place: Place) => void;
 }
 
-export function JobScreen({ id, jobs, stage, go }: Props) {
+export function JobScreen({ id, stage }: Props) {
   const job = useJob(id);
   const [marks, setMarks] = useState<readonly string[]>([]);
   const chosen = useRef<HTMLDivElement>(null);
-  const { page } = job;
+  const page = job.view;
+  const at = (next: StageName) => go({ screen: 'job', job: id, stage: next }, 'instead');
 
   useEffect(() => {
     document.title = page ? `${page.title} · Sparewright` : 'Sparewright';
@@ -36,7 +37,7 @@ export function JobScreen({ id, jobs, stage, go }: Props) {
   };
   const onFinding = (finding: FindingView): void => {
     setMarks(finding.marks);
-    go({ job: id, stage: finding.stage });
+    at(finding.stage);
   };
 
   if (!page)
@@ -44,6 +45,7 @@ export function JobScreen({ id, jobs, stage, go }: Props) {
       <main className="only">
         <h1>Sparewright</h1>
         <p role="status">{job.trouble === '' ? 'Opening the job …' : job.trouble}</p>
+        <Ways here="job" />
       </main>
     );
   return (
@@ -51,8 +53,9 @@ export function JobScreen({ id, jobs, stage, go }: Props) {
       <a className="skip" href="#sheet">
         Skip the drawing
       </a>
-      <TitleBlock id={id} page={page} jobs={jobs} stage={stage} />
+      <TitleBlock page={page} job={job} />
       <main>
+        <Choosing open={job} />
         <Drawing page={page} marks={marks} choose={onDrawing} />
         <div className="chosen-bar" ref={chosen}>
           <ChosenSizes
@@ -61,7 +64,7 @@ export function JobScreen({ id, jobs, stage, go }: Props) {
             findings={page.findings.filter((f) => f.marks.some((a) => marks.some((m) => belongsTo(a, m))))}
           />
         </div>
-        <StageStrip stages={page.stages} stage={stage} choose={(next) => go({ job: id, stage: next })} />
+        <StageStrip stages={page.stages} stage={stage} choose={at} />
         <div className="below">
           <StageSheet id={id} job={job} page={page} stage={stage} choose={(mark) => setMarks([mark])} marks={marks} />
           <div className="beside">

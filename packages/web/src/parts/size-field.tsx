@@ -1,5 +1,6 @@
 /** A size to type anew, with what was understood or why it is not taken. */
 import type { SizeRow } from '../answer.ts';
+import { pathText, textAt } from '../document.ts';
 import type { OpenJob } from '../use-job.ts';
 
 interface Props {
@@ -14,8 +15,8 @@ interface Props {
 
 export function SizeField({ job, row, where, titled, onFocus }: Props) {
   const id = `${where}-${row.id}`;
-  const refusal = job.refusals[row.id];
-  const text = job.drafts[row.id] ?? row.entered ?? '';
+  const refusal = job.refusals[pathText(row.path)];
+  const text = textAt(job.document, row.path);
   return (
     <div className="size-field">
       {titled && <label htmlFor={id}>{row.title}</label>}
@@ -28,7 +29,7 @@ export function SizeField({ job, row, where, titled, onFocus }: Props) {
         aria-invalid={refusal !== undefined}
         aria-describedby={`${id}-says`}
         onFocus={onFocus}
-        onChange={(e) => job.type(row, e.target.value)}
+        onChange={(e) => job.put(row.path, e.target.value)}
       />
       <span id={`${id}-says`} className={refusal === undefined ? 'understood' : 'refusal'} aria-live="polite">
         {refusal ?? (titled ? `${row.least} to ${row.most} (${row.basis})` : '')}

@@ -1,8 +1,14 @@
 /** The chosen stage as a sheet. */
 import type { JobPage, StageName } from '../answer.ts';
+import { DutyForms } from '../forms/duty-forms.tsx';
+import { EvidenceForms, InspectionForms } from '../forms/evidence-forms.tsx';
+import { JobForm } from '../forms/job-form.tsx';
+import { PartForms } from '../forms/part-forms.tsx';
+import { useGauges } from '../use-gauges.ts';
 import type { OpenJob } from '../use-job.ts';
 import { Blocks } from './blocks.tsx';
 import { Downloads } from './downloads.tsx';
+import { History } from './history.tsx';
 import { SizeTable } from './size-table.tsx';
 
 interface Props {
@@ -24,13 +30,42 @@ const headings: Readonly<Record<StageName, string>> = {
   record: 'Record: so that anyone could make it again',
 };
 
+/** Where one comes to type what was measured; elsewhere one comes to read first. */
+const typedFirst: readonly StageName[] = ['evidence', 'inspection'];
+
 export function StageSheet({ id, job, page, stage, marks, choose }: Props) {
   return (
     <section className="sheet" id="sheet" role="tabpanel" aria-labelledby={`stage-${stage}`} tabIndex={-1}>
       <h2>{headings[stage]}</h2>
-      {stage === 'record' && <Downloads id={id} changed={job.changed} />}
+      {stage === 'record' && <Downloads id={id} />}
+      {typedFirst.includes(stage) && <StageForms job={job} page={page} stage={stage} />}
       <Blocks blocks={page.sheets[stage]} />
       {stage === 'part' && page.sizes.length > 0 && <SizeTable job={job} page={page} marks={marks} choose={choose} />}
+      {!typedFirst.includes(stage) && <StageForms job={job} page={page} stage={stage} />}
     </section>
   );
+}
+
+/** What can be typed at a stage. */
+function StageForms({ job, page, stage }: Pick<Props, 'job' | 'page' | 'stage'>) {
+  const gauges = useGauges();
+  switch (stage) {
+    case 'evidence':
+      return <EvidenceForms form={job} sizes={page.sizes} gauges={gauges} />;
+    case 'part':
+      return <PartForms form={job} />;
+    case 'duty':
+      return <DutyForms form={job} sizes={page.sizes} />;
+    case 'inspection':
+      return <InspectionForms form={job} sizes={page.sizes} gauges={gauges} />;
+    case 'record':
+      return (
+        <>
+          <JobForm form={job} />
+          <History open={job} />
+        </>
+      );
+    default:
+      return null;
+  }
 }

@@ -1,16 +1,16 @@
-/** The head of the sheet: what the job is, and the other jobs. */
-import type { JobEntry, JobPage, StageName } from '../answer.ts';
-import { placeHash } from '../use-place.ts';
+/** The head of the sheet: what the job is, how it is kept, and the ways to the other screens. */
+import type { JobPage } from '../answer.ts';
+import { Ways } from '../shelf/screen-head.tsx';
+import type { OpenJob } from '../use-job.ts';
 import { levelWords } from './levels.ts';
+import { Standing } from './standing.tsx';
 
 interface Props {
-  readonly id: string;
   readonly page: JobPage;
-  readonly jobs: readonly JobEntry[];
-  readonly stage: StageName;
+  readonly job: OpenJob;
 }
 
-export function TitleBlock({ id, page, jobs, stage }: Props) {
+export function TitleBlock({ page, job }: Props) {
   return (
     <header className="title-block">
       <div className="cell job">
@@ -35,18 +35,10 @@ export function TitleBlock({ id, page, jobs, stage }: Props) {
           {foundWords(page)}
         </button>
       </div>
-      <nav className="cell jobs" aria-label="Jobs">
-        <span className="label">Jobs to open</span>
-        <ul>
-          {jobs.map((job) => (
-            <li key={job.id}>
-              <a href={placeHash({ job: job.id, stage })} aria-current={job.id === id ? 'page' : undefined}>
-                {job.title}
-              </a>
-            </li>
-          ))}
-        </ul>
-      </nav>
+      <div className="cell jobs">
+        <Ways here="job" />
+        <Standing open={job} />
+      </div>
     </header>
   );
 }

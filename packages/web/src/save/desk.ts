@@ -1,0 +1,319 @@
+/**
+ * One document under the hands of a person: what is typed is understood, kept, sent, and brought together with what others
+ * typed. There is no button to save; the outbox holds what the server does not have yet.
+ */
+import { type Json, same } from '@sparewright/core/job/merge';
+import {
+  listRevisions,
+  Refused,
+  readRevision,
+  readStored,
+  type SaveAnswer,
+  type Stored,
+  saveDocument,
+} from '../ask-server.ts';
+import { type News, whenNews } from './events.ts';
+import { type Difference, differences, joinedWith, mineOver } from './join.ts';
+import { client, dropLetter, letterOf, putLetter, whenOutboxChanges } from './outbox.ts';
+import { type Steps, stepsOf } from './steps.ts';
+
+/** Typing goes on as long as keys follow each other faster than this [ms]. */
+const pause = 300;
+/** A change is sent when no further one followed for this long [ms], so that a number is one revision, not one a digit. */
+const lull = 900;
+/** Between two tries at a server that does not answer [ms]. */
+const retry = 2500;
+
+export type Standing = 'opening' | 'saved' | 'merged' | 'sending' | 'kept here' | 'refused' | 'conflict';
+
+export interface Disagreement {
+  readonly revision: number;
+  readonly theirs: Json;
+  readonly differences: readonly Difference[];
+}
+
+export interface DeskState<View> {
+  /** As typed last; undefined until it is there. */
+  readonly document: Json | undefined;
+  /** What was made of the last document that could be understood. */
+  readonly view: View | undefined;
+  readonly revision: number;
+  /** Why a value is not taken, by its place: `part.outside[2].diameter`. */
+  readonly refusals: Readonly<Record<string, string>>;
+  /** Something that is not about one value. */
+  readonly trouble: string;
+  readonly standing: Standing;
+  readonly disagreement: Disagreement | undefined;
+  readonly steps: Steps;
+}
+
+export interface Desk {
+  edit(change: (document: Json) => Json): void;
+  undo(): void;
+  redo(): void;
+  settle(whose: 'mine' | 'theirs'): void;
+  /** Asks anew: something it depends on has changed. */
+  refresh(): void;
+  close(): void;
+}
+
+export interface DeskOptions<View> {
+  /** Name in the outbox. */
+  readonly key: string;
+  readonly address: string;
+  readonly check: (document: Json, signal: AbortSignal) => Promise<View>;
+  /** Whether the news is about this document, saved by someone else; `look` that the view must be made anew. */
+  readonly concerns: (news: News) => 'saved' | 'look' | undefined;
+  readonly tell: (state: DeskState<View>) => void;
+}
+
+export function unopened<View>(): DeskState<View> {
+  return {
+    document: undefined,
+    view: undefined,
+    revision: 0,
+    refusals: {},
+    trouble: '',
+    standing: 'opening',
+    disagreement: undefined,
+    steps: { undo: undefined, redo: undefined },
+  };
+}
+
+export function openDesk<View>({ key, address, check, concerns, tell }: DeskOptions<View>): Desk {
+  let state = unopened<View>();
+  let saved: Stored | undefined;
+  let accepted: Json | undefined;
+  let sending: Promise<void> | undefined;
+  let checking = new AbortController();
+  const closed = new AbortController();
+  const timers = new Map<string, ReturnType<typeof setTimeout>>();
+
+  function set(change: Partial<DeskState<View>>): void {
+    if (closed.signal.aborted) return;
+    state = { ...state, ...change };
+    tell(state);
+  }
+
+  /** One of each kind at a time; a later one takes the place of an earlier one. */
+  function later(what: string, delay: number, work: () => void): void {
+    clearTimeout(timers.get(what));
+    if (!closed.signal.aborted) timers.set(what, setTimeout(work, delay));
+  }
+
+  async function open(): Promise<void> {
+    try {
+      saved = await readStored(address, closed.signal);
+    } catch (error) {
+      if (closed.signal.aborted) return;
+      set({ trouble: messageOf(error) });
+      if (isSilence(error)) later('open', retry, () => void open());
+      return;
+    }
+    const letter = letterOf(key);
+    set({ revision: saved.revision, trouble: '', document: letter?.document ?? saved.document });
+    await look();
+    if (letter) void deliver();
+    else set({ standing: 'saved' });
+    void learnSteps();
+  }
+
+  /** Makes the view of what is typed, and keeps it once it is understood. */
+  async function look(): Promise<void> {
+    const { document } = state;
+    if (document === undefined || !saved) return;
+    checking.abort();
+    const mine = new AbortController();
+    checking = mine;
+    try {
+      const view = await check(document, mine.signal);
+      if (mine.signal.aborted) return;
+      accepted = document;
+      set({ view, refusals: {}, trouble: '' });
+      keep(document);
+    } catch (error) {
+      if (mine.signal.aborted || closed.signal.aborted) return;
+      if (isSilence(error)) {
+        keep(document);
+        set({ standing: 'kept here' });
+        later('look', retry, () => void look());
+      } else refuse(error);
+    }
+  }
+
+  function refuse(error: unknown): void {
+    const refusals = refusalsOf(error);
+    const trouble = Object.keys(refusals).length > 0 ? '' : messageOf(error);
+    set({ standing: 'refused', refusals, trouble });
+  }
+
+  function keep(document: Json): void {
+    if (!saved) return;
+    if (same(document, saved.document) && !sending) {
+      dropLetter(key);
+      if (state.standing !== 'merged') set({ standing: 'saved' });
+      return;
+    }
+    const { base, baseDocument } = letterOf(key) ?? { base: saved.revision, baseDocument: saved.document };
+    putLetter(key, { base, baseDocument, document });
+    if (state.disagreement) return;
+    set({ standing: 'sending' });
+    later('deliver', lull, () => void deliver());
+  }
+
+  function deliver(): Promise<void> {
+    sending ??= send().finally(() => {
+      sending = undefined;
+    });
+    return sending;
+  }
+
+  async function send(): Promise<void> {
+    const letter = letterOf(key);
+    if (!letter || state.disagreement || closed.signal.aborted) return;
+    const { base, document, undoes } = letter;
+    try {
+      const answer = await saveDocument(address, { baseRevision: base, document, client, undoes });
+      arrived(letter.document, answer);
+    } catch (error) {
+      if (isSilence(error)) {
+        set({ standing: 'kept here' });
+        later('deliver', retry, () => void deliver());
+      } else refuse(error);
+      return;
+    }
+    await learnSteps();
+  }
+
+  function arrived(sent: Json, answer: SaveAnswer): void {
+    if (answer.kind === 'conflict') {
+      disagree(answer.revision, answer.theirs);
+      return;
+    }
+    const letter = letterOf(key);
+    const joined = !same(answer.document, sent);
+    saved = { revision: answer.revision, document: answer.document };
+    if (letter && !same(letter.document, sent)) {
+      const document = joinedWith(sent, letter.document, answer.document);
+      putLetter(key, { base: answer.revision, baseDocument: answer.document, document });
+      later('deliver', lull, () => void deliver());
+    } else dropLetter(key);
+    const untouched = state.document === undefined || same(state.document, sent);
+    const document = untouched ? answer.document : joinedWith(sent, state.document ?? sent, answer.document);
+    const standing = letterOf(key) ? 'sending' : joined ? 'merged' : 'saved';
+    set({ revision: answer.revision, standing, ...(joined ? { document } : {}) });
+    if (joined) void look();
+  }
+
+  function disagree(revision: number, theirs: Json): void {
+    const letter = letterOf(key);
+    if (!letter) return;
+    const found = differences(letter.baseDocument, letter.document, theirs);
+    set({ standing: 'conflict', disagreement: { revision, theirs, differences: found } });
+  }
+
+  async function learnSteps(): Promise<void> {
+    const revisions = await listRevisions(address).catch(() => undefined);
+    if (revisions) set({ steps: stepsOf(revisions) });
+  }
+
+  async function takeBack(which: 'undo' | 'redo'): Promise<void> {
+    if (state.standing === 'refused' && accepted !== undefined) {
+      // What was refused was never kept: undoing it is leaving it.
+      set({ document: accepted, refusals: {}, trouble: '', standing: 'saved' });
+      return;
+    }
+    clearTimeout(timers.get('look'));
+    await look();
+    clearTimeout(timers.get('deliver'));
+    while (letterOf(key) && state.standing === 'sending') await deliver();
+    if (letterOf(key)) return;
+    await learnSteps();
+    const number = state.steps[which];
+    if (number === undefined) return;
+    try {
+      const { document } = await readRevision(address, number - 1);
+      const { document: baseDocument } = await readRevision(address, number);
+      putLetter(key, { base: number, baseDocument, document, undoes: number });
+      set({ standing: 'sending', document });
+      await deliver();
+      await look();
+    } catch (error) {
+      set({ trouble: messageOf(error) });
+    }
+  }
+
+  /** Takes in what was saved elsewhere. */
+  async function catchUp(): Promise<void> {
+    const theirs = await readStored(address, closed.signal).catch(() => undefined);
+    if (!theirs || !saved || theirs.revision <= saved.revision) return;
+    if (letterOf(key) || sending) return void deliver();
+    const before = saved.document;
+    const document = joinedWith(before, state.document ?? before, theirs.document);
+    saved = theirs;
+    set({ revision: theirs.revision, document, standing: 'saved' });
+    await look();
+    void learnSteps();
+  }
+
+  const stops = [
+    whenNews((news) => {
+      const what = concerns(news);
+      if (what === 'saved') void catchUp();
+      else if (what === 'look') void look();
+    }),
+    // Another window of the same browser has typed: the letter is shared, so this one shows it too.
+    whenOutboxChanges(key, () => {
+      const letter = letterOf(key);
+      if (!letter || sending) return;
+      set({ document: letter.document });
+      later('look', pause, () => void look());
+    }),
+  ];
+  void open();
+
+  return {
+    edit(change) {
+      if (state.document === undefined) return;
+      set({ document: change(state.document) });
+      later('look', pause, () => void look());
+    },
+    undo: () => void takeBack('undo'),
+    redo: () => void takeBack('redo'),
+    settle(whose) {
+      const { disagreement } = state;
+      const letter = letterOf(key);
+      if (!disagreement || !letter) return;
+      const { revision, theirs } = disagreement;
+      saved = { revision, document: theirs };
+      const document = whose === 'mine' ? mineOver(letter.baseDocument, letter.document, theirs) : theirs;
+      dropLetter(key);
+      set({ disagreement: undefined, revision, document, standing: 'saved' });
+      void look();
+    },
+    refresh: () => void catchUp(),
+    close() {
+      closed.abort();
+      checking.abort();
+      for (const timer of timers.values()) clearTimeout(timer);
+      for (const stop of stops) stop();
+    },
+  };
+}
+
+const isSilence = (error: unknown): boolean => error instanceof Refused && (error.status === 0 || error.status >= 502);
+
+function refusalsOf(error: unknown): Record<string, string> {
+  if (!(error instanceof Refused)) return {};
+  return Object.fromEntries(
+    (error.issues ?? []).map(({ path, value, expected, example }) => {
+      if (value === '""') return [path, `Type a value to go on: ${expected}.`];
+      const such = example === null || example === undefined ? '' : `, for example ${example}`;
+      return [path, `Not taken: ${value}. Expected ${expected}${such}.`];
+    }),
+  );
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : 'Something went wrong that has no name.';
+}
