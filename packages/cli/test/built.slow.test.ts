@@ -138,6 +138,24 @@ test('serve answers on loopback and stops when it is asked to', async () => {
   expect(await new Promise((resolve) => child.on('exit', resolve))).toBe(0);
 });
 
+test('serve on the network shows a pairing code, keeps data in the folder it was given, and says when that cannot be used', async () => {
+  const data = join(folder, 'shed');
+  const child = spawn(process.execPath, [program, 'serve', '--port', '0', '--host', '0.0.0.0', '--data', data], {
+    cwd: root,
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
+  const said = await new Promise<string>((resolve) => child.stdout.once('data', (chunk) => resolve(String(chunk))));
+  expect(said).toMatch(/^Pairing code: {2}[2-9A-Z]{4}-[2-9A-Z]{4}$/m);
+  expect(said).toContain(`Your data: ${data}`);
+  child.kill('SIGTERM');
+  expect(await new Promise((resolve) => child.on('exit', resolve))).toBe(0);
+  expect(existsSync(join(data, 'sparewright.db'))).toBe(true);
+  writeFileSync(join(data, 'sparewright.db'), 'no database');
+  const { code, out, err } = await sparewright(['serve', '--port', '0', '--data', data]);
+  expect({ code, out }).toEqual({ code: 2, out: '' });
+  expect(err.trimEnd().split('\n')).toEqual([expect.stringContaining('a data folder that can be used')]);
+});
+
 test('a taken port is refused in one line', async () => {
   const child = spawn(process.execPath, [program, 'serve', '--port', '0', '--data', join(folder, 'data')], {
     cwd: root,

@@ -24,9 +24,10 @@ export async function serveCommand(options: ServeOptions, terminal: Terminal): P
   const port = options.port === undefined ? undefined : portOf(options.port);
   const { startServer } = await import('@sparewright/server/start');
   const started = await listening(() => startServer({ host, port, data, examples, web, log }), options);
+  const stop = askedToStop();
   await terminal.out(`${openLines(started, terminal).join('\n')}\n`);
   for (const problem of started.report.problems) terminal.err(`sparewright: ${clean(problem)}\n`);
-  await askedToStop();
+  await stop;
   await started.close();
   return exitCodes.fine;
 }
