@@ -224,7 +224,7 @@ ${table(
   ]),
 )}
 
-*Mean, rounded*: the mean of all readings to the nearest half millimetre or 1/32 in. *Best reading*: the protected reading, or where there is none any reading, with most metal left, rounded the same way. *Usual class*: the commonest class of the role. *Rule-based*: equations 14 and 15 of the published procedure [RE-TOL], written anew in \`benchmarks/peers/re-tol.ts\`, given the protected readings where there are any; it knows classes of ISO 286 only, so that round thou and general tolerances, about a third of these designs, are beyond it.
+*Mean, rounded*: the mean of all readings to the nearest half millimetre or 1/32 in. *Best reading*: the protected reading, or where there is none any reading, with most metal left, rounded the same way. *Usual class*: the commonest class of the role. *Rule-based*: equations 14 and 15 of the published procedure [RE-TOL], written anew in \`benchmarks/peers/re-tol.ts\`, given the protected readings where there are any; it knows classes of ISO 286 only, so that round thou and general tolerances, more than a third of these designs, are beyond it.
 
 Nobody can be right about limits much more often than this: h8, f7 and f8 overlap, and one specimen somewhere within them cannot tell them apart. That is why the answer is a list with probabilities.
 

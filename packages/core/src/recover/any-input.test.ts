@@ -99,3 +99,18 @@ test('a bore is a shaft turned inside out: mirrored readings give mirrored wear'
   const [shaft, bore] = [made('outside diameter', 20.3), made('inside diameter', 19.7)];
   expect((shaft?.median ?? 0) > 20.29 && (bore?.median ?? 0) < 19.71).toBe(true);
 });
+
+test('two thousand readings, of one specimen or of twenty, are answered and stay finite', () => {
+  for (const specimens of [1, 20]) {
+    const readings = Array.from({ length: 2000 }, (_, i) => ({
+      id: `r${i}`,
+      of: 'a.diameter',
+      value: 11.97 - 0.0007 * (i % 40),
+      condition: conditions[i % 3] ?? ('worn' as const),
+      specimen: `s${i % specimens}`,
+    }));
+    const result = recover({ evidence: { readings }, gauges, features });
+    check(result);
+    expect(result.sizes[0]?.nominals[0]?.written).toBe('12');
+  }
+});

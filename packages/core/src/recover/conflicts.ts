@@ -115,21 +115,31 @@ function wild(of: string, w: Weighed, middle: Mm): Finding {
 const apart = 4.5;
 
 function quarrels(of: string, kept: readonly Weighed[], turn: Turn): Finding[] {
+  const bySpecimen = new Map<string, Weighed[]>();
+  for (const w of kept.toSorted((a, b) => a.value - b.value)) {
+    const specimen = w.reading.specimen ?? '';
+    const known = bySpecimen.get(specimen);
+    if (known) known.push(w);
+    else bySpecimen.set(specimen, [w]);
+  }
+  return [...bySpecimen.values()].flatMap((sorted) => quarrelsOf(of, sorted, turn)).slice(0, 4);
+}
+
+/** The ends of a sorted list quarrel if any do: only they are held against each other. */
+function quarrelsOf(of: string, sorted: readonly Weighed[], turn: Turn): Finding[] {
+  const good = sorted.filter((w) => w.reading.condition === 'protected');
+  const worn = sorted.filter((w) => w.reading.condition === 'worn');
   const found: Finding[] = [];
-  const good = kept.filter((w) => w.reading.condition === 'protected');
-  for (const [i, a] of good.entries())
-    for (const b of good.slice(i + 1)) {
-      if ((a.reading.specimen ?? '') !== (b.reading.specimen ?? '')) continue;
-      if (Math.abs(a.value - b.value) > apart * between(a, b))
+  for (const a of good.slice(0, 2))
+    for (const b of good.slice(-2))
+      if (b.value - a.value > apart * between(a, b))
         found.push(bothRight(of, a, b, 'both places are said to be unworn'));
-    }
-  for (const a of kept.filter((w) => w.reading.condition === 'worn'))
-    for (const b of good) {
-      if ((a.reading.specimen ?? '') !== (b.reading.specimen ?? '')) continue;
+  const [fullest, least] = turn === 1 ? [worn.slice(-2), good.slice(0, 2)] : [worn.slice(0, 2), good.slice(-2)];
+  for (const a of fullest)
+    for (const b of least)
       if (turn * (a.value - b.value) > apart * between(a, b))
         found.push(bothRight(of, a, b, 'the worn place has more metal than the unworn one'));
-    }
-  return found.slice(0, 4);
+  return found;
 }
 
 /** Uncertainty of a difference; what one gauge does to both readings alike drops out of it. */

@@ -39,6 +39,8 @@ function widened(readings: readonly Ready[], main: string): Mm[] {
   );
 }
 
+/** Places are tried round about so many readings, and round the largest and the smallest. */
+const looked = 24;
 /** Places less likely than the best by more than this, in logarithm, get no grid. */
 const worthLog = 9.5;
 
@@ -47,8 +49,12 @@ function worthwhile(readings: readonly Ready[]): { from: Mm; to: Mm } {
   const u = readings.map((r) => Math.hypot(r.own, r.shared));
   const places: number[] = [];
   const greatest = Math.max(...readings.map((r) => r.value));
+  const values = readings.map((r) => r.value);
+  const ends = [values.indexOf(greatest), values.indexOf(Math.min(...values))];
   const widest = Math.max(...u);
+  const every = Math.max(1, Math.ceil(readings.length / looked));
   readings.forEach((r, i) => {
+    if (i % every !== 0 && i !== ends[0] && i !== ends[1]) return;
     for (let k = -6; k <= 6; k++) places.push(r.value + k * (u[i] ?? 0));
     if (r.condition === 'corroded' || r.condition === 'plated')
       for (let d = 8 * (u[i] ?? 0); d < 0.8; d *= 1.6) places.push(r.value - d);
@@ -80,7 +86,7 @@ const biasReach = 2.6;
 
 /** Likelihood of the size of each specimen of a feature; undefined when no reading is of use. */
 export function featureLikelihood(all: readonly Ready[]): FeatureLikelihood | undefined {
-  const usable = all.filter((r) => r.condition !== 'damaged');
+  const usable = notTooSharp(all.filter((r) => r.condition !== 'damaged'));
   const [first] = usable;
   if (!first) return undefined;
   const main = mainGauge(usable);
@@ -104,6 +110,19 @@ export function featureLikelihood(all: readonly Ready[]): FeatureLikelihood | un
     return onGrid(specimen, readings, grid, shifts, main);
   });
   return { specimens, biasWeights: raw.map((w) => w / total) };
+}
+
+/** However many readings there are, together they are taken for no sharper than this part of the error they share: it hides the rest. */
+const sharpestPart = 1 / 8;
+
+/** Hundreds of readings at one place would ask for a grid finer than the shared error makes worth while: they are widened a little. */
+function notTooSharp(readings: readonly Ready[]): readonly Ready[] {
+  const counts = new Map<string, number>();
+  for (const r of readings) counts.set(r.specimen, (counts.get(r.specimen) ?? 0) + 1);
+  return readings.map((r) => {
+    const least = sharpestPart * r.shared * Math.sqrt(counts.get(r.specimen) ?? 1);
+    return r.own >= least ? r : { ...r, own: least };
+  });
 }
 
 function mainGauge(readings: readonly Ready[]): string {

@@ -66,26 +66,44 @@ export function sizeDensities(
   likelihood: FeatureLikelihood,
   turn: Turn,
 ): SizeDensity[] {
-  return likelihood.specimens.map((own, k) => {
-    const { grid } = own;
-    const density = new Float64Array(grid.count);
-    likelihood.biasWeights.forEach((biasWeight, b) => {
-      const within = new Float64Array(grid.count);
-      weighed.forEach(({ hypothesis }, i) => {
-        const weight = weights[i] ?? 0;
-        if (weight === 0) return;
-        const [low, high] = turned(hypothesis, turn);
-        let share = (biasWeight * weight) / (high - low);
-        likelihood.specimens.forEach((s, j) => {
-          if (j !== k) share *= meanWithin(s, b, low, high);
-        });
-        addBetween(within, grid.from, grid.step, low, high, share);
+  const { specimens, biasWeights } = likelihood;
+  const densities = specimens.map(({ grid }) => new Float64Array(grid.count));
+  biasWeights.forEach((biasWeight, b) => {
+    const within = specimens.map(({ grid }) => new Float64Array(grid.count));
+    weighed.forEach(({ hypothesis, evidence }, i) => {
+      const weight = weights[i] ?? 0;
+      if (weight === 0 || evidence === 0) return;
+      const [low, high] = turned(hypothesis, turn);
+      const means = specimens.map((s) => meanWithin(s, b, low, high));
+      const others = productsOfOthers(means);
+      specimens.forEach(({ grid }, k) => {
+        const share = (biasWeight * weight * (others[k] ?? 0)) / (high - low);
+        const into = within[k];
+        if (share > 0 && into) addBetween(into, grid.from, grid.step, low, high, share);
       });
-      const values = own.byBias[b];
-      for (let i = 0; i < grid.count; i++) density[i] = (density[i] ?? 0) + (within[i] ?? 0) * (values?.[i] ?? 0);
     });
-    return normalized(own.specimen, grid.from, grid.step, density, turn);
+    specimens.forEach(({ grid, byBias }, k) => {
+      const [density, spread, values] = [densities[k], within[k], byBias[b]];
+      if (!density || !spread || !values) return;
+      for (let i = 0; i < grid.count; i++) density[i] = (density[i] ?? 0) + (spread[i] ?? 0) * (values[i] ?? 0);
+    });
   });
+  return specimens.map(({ specimen, grid }, k) =>
+    normalized(specimen, grid.from, grid.step, densities[k] ?? new Float64Array(grid.count), turn),
+  );
+}
+
+/** For each value the product of all the others, none divided by nought. */
+function productsOfOthers(values: readonly number[]): number[] {
+  const products = new Array<number>(values.length).fill(1);
+  let [before, after] = [1, 1];
+  for (let i = 0, j = values.length - 1; i < values.length; i++, j--) {
+    products[i] = (products[i] ?? 1) * before;
+    before *= values[i] ?? 1;
+    products[j] = (products[j] ?? 1) * after;
+    after *= values[j] ?? 1;
+  }
+  return products;
 }
 
 /** Adds a share to every cell between two sizes, to the cells at the ends as far as they are covered. */
