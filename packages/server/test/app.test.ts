@@ -16,9 +16,15 @@ const refusalOf = async (response: Response, status: number): Promise<Refusal> =
   return response.json();
 };
 
+const listOf = async (response: Response): Promise<readonly JobEntry[]> => {
+  const list: { total: number; jobs: JobEntry[] } = await response.json();
+  expect(list.total).toBe(list.jobs.length);
+  return list.jobs;
+};
+
 describe('jobs', () => {
   it('lists every example with the worst that was found', async () => {
-    const list: JobEntry[] = await (await get('/api/jobs')).json();
+    const list = await listOf(await get('/api/jobs'));
     expect(list.map((j) => j.id)).toEqual(['valve-guide-pin', 'plunger', 'gland-spindle']);
     for (const job of list) expect(job.title).toBe(readJob(JSON.parse(text(job.id))).title);
   });
@@ -32,7 +38,7 @@ describe('jobs', () => {
   });
 
   it('states findings worst first, as the list of jobs does', async () => {
-    const list: JobEntry[] = await (await get('/api/jobs')).json();
+    const list = await listOf(await get('/api/jobs'));
     for (const { id, worst } of list) {
       const { findings } = await pageOf(await get(`/api/jobs/${id}`));
       const weights = findings.map((f) => ['stop', 'caution', 'note'].indexOf(f.level));

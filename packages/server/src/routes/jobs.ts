@@ -40,8 +40,6 @@ export function jobRoutes({ data, assessments, events }: Workbench): Hono {
   app.get('/', (c) => {
     const { bin, ...options } = queryAs(c, listSchema);
     const { total, jobs } = data.store.jobs.list({ ...options, bin: bin === 'yes' });
-    // The page as it was before asks without saying how many.
-    if (Object.keys(c.req.query()).length === 0) return c.json(jobs.map(listed));
     return c.json({ total, jobs: jobs.map(listed) });
   });
 
