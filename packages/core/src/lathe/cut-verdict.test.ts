@@ -1,5 +1,7 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exampleWorkshop, inventedLathe, prior, seeded } from '../../test/invented-lathe.ts';
+import { DomainError } from '../errors.ts';
 import { depthTaken } from '../structure/size-error.ts';
 import { clamped, deflectionUnderUnitLoad } from '../structure/stepped-beam.ts';
 import { capability, ownGrid } from './capability.ts';
@@ -223,4 +225,76 @@ test('the give at a cut is that of work and tool together', () => {
   giveAtCut(values, setup, bending).forEach((c, i) => {
     expect(c).toBeCloseTo((work[i] ?? 0) + toolSide(values, rough).radial, 15);
   });
+});
+
+test('whatever the setup and the cut, the answer is numbers or a refusal that says which value', () => {
+  const between = (low: number, high: number) =>
+    fc.integer({ min: 0, max: 1000 }).map((i) => low + ((high - low) * i) / 1000);
+  const some = fc.record({
+    operation: fc.constantFrom('turning', 'facing', 'boring', 'grooving', 'parting'),
+    diameter: between(2, 60),
+    length: between(5, 200),
+    grip: between(2, 40),
+    centre: fc.boolean(),
+    noseRadius: between(0, 1.2),
+    approachAngle: fc.integer({ min: 20, max: 120 }),
+    rake: fc.integer({ min: -15, max: 25 }),
+    overhang: between(0, 60),
+    depth: between(-0.1, 3),
+    feed: between(0, 0.3),
+    speed: fc.constantFrom(0, 60, 315, 2000),
+    edge: fc.constantFrom('sharp', 'honed', 'moulded'),
+  });
+  let answered = 0;
+  fc.assert(
+    fc.property(some, (s) => {
+      const setup: Setup = {
+        operation: s.operation,
+        work: {
+          ...heldBar({ diameter: s.diameter, length: s.length, grip: s.grip, material: '303' }, 300),
+          centreAt: s.centre ? s.length : undefined,
+        },
+        cutter: {
+          ...rough,
+          width: 2,
+          barDiameter: s.operation === 'boring' ? 8 : undefined,
+          noseRadius: s.noseRadius,
+          approachAngle: s.approachAngle,
+          rake: s.rake,
+          overhang: s.overhang,
+          edge: s.edge,
+        },
+        stations: [0, s.length / 2, s.length],
+        diameter: s.diameter,
+      };
+      try {
+        const made = judgeCut(prepareSetup(joint, setup, material, 8), workshop.lathe, {
+          depth: s.depth,
+          feed: s.feed,
+          speed: s.speed,
+          sizeLimit: 0.02,
+        });
+        answered++;
+        const { cutting, square, power, powerShare, size, chatter } = made;
+        for (const n of [
+          cutting,
+          square,
+          power,
+          powerShare,
+          ...size.error,
+          ...Object.values(size.taper),
+          ...Object.values(size.most),
+          chatter.probability,
+          ...Object.values(chatter.margin),
+        ])
+          expect(Number.isFinite(n)).toBe(true);
+        for (const left of size.error) expect(left).toBeGreaterThanOrEqual(-1e-9);
+      } catch (error) {
+        if (!(error instanceof DomainError)) throw error;
+        expect(['depth', 'feed', 'speed', 'overhang', 'chipWidth', 'chipThickness', 'rake']).toContain(error.parameter);
+      }
+    }),
+    { numRuns: 300 },
+  );
+  expect(answered).toBeGreaterThan(100);
 });

@@ -8,7 +8,7 @@ import { type Belief, type ElementId, latheClass, priorBeliefs } from './element
 import { identify, interval, jointOf, type Posterior, type State } from './identify.ts';
 import { type Observation, observations } from './observation.ts';
 import { pushResult } from './push-test.ts';
-import { independent, type Joint } from './sampling.ts';
+import type { Joint } from './sampling.ts';
 import type { Workshop } from './schema.ts';
 import { knownOf } from './workshop-known.ts';
 
@@ -81,11 +81,6 @@ export function latheKnowledge(workshop: Pick<Workshop, 'lathe' | 'cutters'>, st
     seen,
     findings: [...disagreements(posterior), ...lostMotions(workshop), ...nothingTested(seen)],
   };
-}
-
-/** What is believed of the lathe before any test. */
-export function untested(lathe: Pick<Workshop['lathe'], 'swing' | 'tests'>): Joint {
-  return independent(priorBeliefs(lathe.swing, lathe.tests?.bearings ?? 'unknown'));
 }
 
 function checkStates(states: readonly State[], present: string | undefined): void {

@@ -63,7 +63,10 @@ export function latheModes(values: Values, setup: Setup, station: Mm): LatheMode
     },
   ];
   if (setup.cutter.barDiameter) {
-    found.push({ of: 'boring bar', axis: 'radial', ...barMode(setup.cutter), damping: values.workDamping, dip: 0 });
+    const bar = barMode(setup.cutter);
+    // So short a stub cannot be felt.
+    if (bar.stiffness < stiffest)
+      found.push({ of: 'boring bar', axis: 'radial', ...bar, damping: values.workDamping, dip: 0 });
   }
   return found;
 }

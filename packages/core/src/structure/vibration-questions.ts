@@ -12,9 +12,11 @@ const modes = defineQuestion({
   name: 'modes',
   asks: 'At which frequencies does this held work ring, and how stiff is it there?',
   input: z.strictObject({
-    work: workSchema.extend({
-      density: numberField('density, when no material is named', 'kg/m³', 500, 25_000).optional(),
-    }),
+    work: workSchema
+      .extend({
+        density: numberField('density, when no material is named', 'kg/m³', 500, 25_000).optional(),
+      })
+      .describe('the work and how it is held'),
     supports: z
       .array(
         z.strictObject({
