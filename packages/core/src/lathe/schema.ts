@@ -129,6 +129,11 @@ export function workshopSchema(unit: LengthUnit) {
   return bodies[unit];
 }
 
+/**
+ * A workshop as written in a document.
+ *
+ * @internal for tests that write workshops
+ */
 export type WorkshopDocument = z.input<typeof bodies.mm>;
 export type Workshop = z.output<typeof bodies.mm>;
 export type Lathe = Workshop['lathe'];

@@ -3,8 +3,6 @@ import { DomainError } from '../../errors.ts';
 import { type Mm, mmPerInch } from '../../units/quantities.ts';
 import { firstInfeedThou, type PassMaterial, type PassRange, passesGeneral, passesRegular } from './tables/passes.ts';
 
-export type { PassMaterial } from './tables/passes.ts';
-
 function between(rows: readonly PassRange[], pitch: Mm): { least: number; most: number } | undefined {
   const above = rows.findIndex(([p]) => p >= pitch - 1e-9);
   if (above < 0) return undefined;
