@@ -13,6 +13,7 @@ import { betweenThicker } from './draft-outside.ts';
 import { giveOver, type Holding, steel } from './hold.ts';
 import { speedRange } from './machining.ts';
 import { noCuttingData, nothing, type Outcome, type Scene } from './outcome.ts';
+import { fineInfeedFor, lastPass } from './perform-fine.ts';
 import { bendingShare, boreBending, facingAllowance, roughBending, usualTolerance } from './practice.ts';
 import { slidePerDivision } from './tables/dial.ts';
 import { turningTable } from './tables/turning-table.ts';
@@ -59,6 +60,7 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
     cutter,
     lathe,
   );
+  const fine = fineInfeedFor(scene, draft, task);
   const table = turningTable({
     id: `${draft.id}-table`,
     operation: draft.id,
@@ -71,15 +73,20 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
     radialForce: chosen.numbers.radialForce,
     yielding,
     finishing: task.stage === 'finish',
+    lastByTopSlide: fine.infeed !== undefined,
   });
+  const before = Number(table.rows.at(-2)?.diameter ?? start);
   return {
     cutter,
     cut: chosen.numbers,
     cutting: chosen.time,
-    tables: table.rows.length > 0 ? [table] : [],
-    findings: [...reach, ...cutFindings(draft, chosen, cutter, machining.hardens)],
+    tables: [
+      ...(table.rows.length > 0 ? [table] : []),
+      ...(fine.infeed ? [lastPass(scene, draft, task, fine.infeed, cutter, before)] : []),
+    ],
+    findings: [...reach, ...cutFindings(draft, chosen, cutter, machining.hardens), ...fine.findings],
     work: after,
-    why: [choiceInWords(chosen)],
+    why: [choiceInWords(chosen), ...fine.why],
   };
 }
 

@@ -351,3 +351,33 @@ describe.each(['high-speed steel', 'carbide'] as const)(
     });
   },
 );
+
+describe('limits closer than the cross slide serves', () => {
+  test('are met by the top slide: 12 h9, 0.043 mm, on divisions of 0.02 mm on the radius', () => {
+    const route = plan({});
+    const finish = route.operations.find((o) => o.kind === 'finish turn' && o.features.includes('shank'));
+    const last = route.tables.find((t) => t.id === `${finish?.id}-fine-table`);
+    expect(finish?.tables).toContain(last?.id);
+    expect(finish?.why.join(' ')).toContain('top slide set over 5° 44′');
+    for (const row of last?.rows ?? []) expect(Math.abs(Number(row.diameter) - 11.9785)).toBeLessThan(0.005);
+  });
+
+  test('want no top slide on a dial of 0.01 mm', () => {
+    const { dials } = fullWorkshop.lathe;
+    const fine = { ...dials, crossSlide: { division: 0.01, perTurn: 1, reads: 'radius' as const } };
+    expect(plan({}, lathe({ dials: fine })).tables.filter((t) => t.id.endsWith('fine-table'))).toEqual([]);
+  });
+
+  test('are said to be out of reach where there is no top slide', () => {
+    const { topSlide: _, ...dials } = fullWorkshop.lathe.dials;
+    expect(plan({}, lathe({ dials })).findings.map((f) => f.id)).toContain('route.dial-too-coarse');
+  });
+});
+
+test('a thread names its change gears, and one that no wheels give is stopped', () => {
+  const threads = [{ id: 't', on: 'shank', designation: 'M12' }];
+  const geared = plan({ threads }, lathe({ changeGears: [20, 35, 40, 60, 70] }));
+  expect(geared.needed.join(' ')).toContain('change gears 70 : 60 for a pitch of 1.75 mm');
+  expect(geared.tables.find((t) => t.kind === 'thread')?.notes.join(' ')).toContain('70 turns with the spindle');
+  expect(stops(plan({ threads }, lathe({ changeGears: [20, 80] })))).toContain('route.no-gear-train');
+});

@@ -101,3 +101,14 @@ test('an inch thread on an inch leadscrew names the lines of the thread dial [LM
   expect(ask('change-gears', { ...lathe, pitch: '1/18 in' })).toMatchObject({ best: { errorPpm: 0 }, lines: [1, 5] });
   countOutside(task, 1);
 });
+
+test('fine infeed is asked by the limits or by the infeed, and refuses limits that no top slide serves', () => {
+  const topSlide = { division: 0.02, perTurn: 2, reads: 'travel' };
+  expect(ask('fine-infeed', { topSlide, tolerance: 0.018, left: 0.1 })).toMatchObject({
+    text: '5° 44′',
+    onDiameter: 0.004,
+    last: { turns: 0, divisions: 25, short: 0 },
+  });
+  expect(() => ask('fine-infeed', { topSlide, tolerance: 0.001 })).toThrow(DomainError);
+  expect(() => ask('fine-infeed', { topSlide })).toThrow(DomainError);
+});

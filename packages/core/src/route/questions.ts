@@ -6,27 +6,13 @@ import { defineQuestion } from '../question.ts';
 import { parseThread } from '../standards/threads/thread.ts';
 import { lengthField, textField } from '../units/fields.ts';
 import { degrees, type Mm } from '../units/quantities.ts';
+import { dialField, settingFields } from './question-fields.ts';
+import { fineQuestions } from './questions-fine.ts';
 import { gearQuestions } from './questions-gears.ts';
 import { angleTolerance, degreesMinutes, setOverAngle, sideLength } from './tables/cone-setting.ts';
 import { curveSteps, dialSteps, type StepCurve, stepsForCusp } from './tables/curve-steps.ts';
 import { planPasses } from './tables/pass-plan.ts';
 import { crestAim, threadTable } from './tables/thread-table.ts';
-
-const dialField = (what: string) =>
-  z
-    .strictObject({
-      division: lengthField('mm', 'one division'),
-      perTurn: lengthField('mm', 'one turn'),
-      reads: z
-        .enum(['radius', 'diameter', 'travel'])
-        .describe('what a division stands for: radius, diameter, or plain travel of the slide'),
-    })
-    .describe(what);
-
-const settingFields = {
-  turns: z.number().describe('whole turns from the zero [-]'),
-  divisions: z.number().describe('divisions beyond the whole turns [-]'),
-};
 
 const dialPasses = defineQuestion({
   name: 'dial-passes',
@@ -265,4 +251,11 @@ function fine(value: number): number {
   return Math.round(value * 1e6) / 1e6 + 0;
 }
 
-export const routeQuestions = [dialPasses, coneSetting, curveStepsQuestion, threadPasses, ...gearQuestions] as const;
+export const routeQuestions = [
+  dialPasses,
+  coneSetting,
+  curveStepsQuestion,
+  threadPasses,
+  ...gearQuestions,
+  ...fineQuestions,
+] as const;

@@ -18,6 +18,8 @@ export interface TurningTableInput {
   /** Give of the work where it gives most. */
   readonly yielding: MmPerNewton;
   readonly finishing: boolean;
+  /** The last pass is put on with the top slide, by a table of its own. */
+  readonly lastByTopSlide?: boolean | undefined;
 }
 
 export function turningTable(input: TurningTableInput): DialTable {
@@ -54,9 +56,14 @@ export function turningTable(input: TurningTableInput): DialTable {
       ...(input.finishing
         ? ['Measure after the last pass but one; what it really took is what the last will take.']
         : []),
-      ...(left > 1e-6
+      ...(input.lastByTopSlide
         ? [
-            `The dial cannot set the last ${left.toFixed(3)} mm of the diameter: measure, then creep or set the top slide over.`,
+            'The limits are closer than this dial can serve: take all passes but the last by it, the last by the table of the fine infeed.',
+          ]
+        : []),
+      ...(left > 1e-6 && !input.lastByTopSlide
+        ? [
+            `The dial cannot set the last ${left.toFixed(3)} mm of the diameter: measure, then set the slide between two divisions.`,
           ]
         : []),
     ],
