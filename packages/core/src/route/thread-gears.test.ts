@@ -41,7 +41,7 @@ test('20 threads an inch on 1.5 mm with the wheels of the book is off by 606 in 
   const row = referenceRows('threads', 'change-gears-examples').find((r) => r.id === 'G13');
   const gears = gearsFor('1/4-20 UNC', 1.5, [55, 40, 65]);
   expect(ids(gears)).toEqual(['note route.gear-train-not-exact']);
-  expect(gears.notes.join(' ')).toContain(`${Math.round(Number(row?.error_ppm))} in a million`);
+  expect(gears.notes.join(' ')).toContain(`−${Math.abs(Math.round(Number(row?.error_ppm)))} in a million`);
   // 606 in a million of 15 mm is 9 µm of pitch, 16 µm on the diameter of a 60° thread.
   expect(gears.findings[0]?.because[0]?.value).toBeCloseTo(0.0157, 3);
   countOutside(task, 1);

@@ -92,7 +92,7 @@ function told(train: GearTrain, engaged: Mm): string {
 /** `0.0025 mm too long over 20.0 mm (+125 in a million)`. */
 export function errorInWords({ error }: GearTrain, engaged: Mm): string {
   const ppm = Math.round(1e6 * error);
-  return `${Math.abs(driftOver(error, engaged)).toFixed(4)} mm too ${error > 0 ? 'long' : 'short'} over ${engaged.toFixed(1)} mm (${ppm > 0 ? '+' : ''}${ppm} in a million)`;
+  return `${Math.abs(driftOver(error, engaged)).toFixed(4)} mm too ${error > 0 ? 'long' : 'short'} over ${engaged.toFixed(1)} mm (${ppm > 0 ? '+' : '−'}${Math.abs(ppm)} in a million)`;
 }
 
 function handNote(hand: 'left' | 'right'): string {
