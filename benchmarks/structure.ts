@@ -38,7 +38,11 @@ const cut = { chipStiffness: 2000 };
 const speeds = Array.from({ length: 100 }, (_, i) => 125 + (1875 * i) / 99);
 const lobes = () => stabilityLimits(oriented, cut, speeds);
 
-const peer = spawnSync('python3', [path('benchmarks/peers/beam_modes.py')], { encoding: 'utf8' });
+const peer = spawnSync('python3', [path('benchmarks/peers/beam_modes.py')], {
+  encoding: 'utf8',
+  // One core for the peer as for us.
+  env: { ...process.env, OMP_NUM_THREADS: '1', OPENBLAS_NUM_THREADS: '1' },
+});
 const theirs: Record<string, unknown> = peer.status === 0 ? JSON.parse(peer.stdout) : { missing: 'python3' };
 const own = {
   static: time('own: bending at 40 stations', 15, () => deflectionUnderUnitLoad(bar, stations)),

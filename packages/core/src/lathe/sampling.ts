@@ -107,7 +107,7 @@ function shuffled(count: number, next: () => number): number[] {
   return order;
 }
 
-/** Joint belief before any test: every element for itself. */
+/** Joint belief before any test: every element for itself. @internal */
 export function independent(beliefs: readonly Belief[]): Joint {
   return {
     beliefs,
