@@ -4,7 +4,6 @@
 import { DomainError } from '../../errors.ts';
 import { degrees, type Mm, type Radian } from '../../units/quantities.ts';
 import type { DialTable } from '../dial-table.ts';
-import { degreesMinutes } from './cone-setting.ts';
 import { type Dial, dialNote, dialSetting, slidePerDivision } from './dial.ts';
 
 /**
@@ -135,7 +134,7 @@ export function fineTable(input: FineTableInput): DialTable {
     ],
     rows,
     notes: [
-      `The limits lie ${Number(input.tolerance.toFixed(4))} mm apart, too close for the dial of the cross slide. Before the first pass set the top slide over ${degreesMinutes(fine.angle)} (${degrees(fine.angle).toFixed(2)}°) from the axis: ${shareInWords[fine.oneIn] ?? `one part in ${fine.oneIn}`} of its travel then goes ${where === 'outside' ? 'into the work' : 'outwards into the bore'}, and one division takes ${perDivision} mm off the diameter${where === 'outside' ? '' : ' that is left'}.`,
+      `The limits lie ${Number(input.tolerance.toFixed(4))} mm apart, too close for the dial of the cross slide. Before the first pass set the top slide over ${degrees(fine.angle).toFixed(2)}° from the axis: ${shareInWords[fine.oneIn] ?? `one part in ${fine.oneIn}`} of its travel then goes ${where === 'outside' ? 'into the work' : 'outwards into the bore'}, and one division takes ${perDivision} mm off the diameter${where === 'outside' ? '' : ' that is left'}.`,
       `Prove it with an indicator across the work: ten divisions must move the cutter ${Number((10 * fine.infeed).toFixed(4))} mm. It must go ${where === 'outside' ? 'towards the axis' : 'away from the axis'} as the top slide is wound towards the chuck.`,
       'Do all passes but the last with the cross slide, measure cold, lock the cross slide, and put the last pass on with the top slide by the row of what was measured.',
       'The cutter also moves along the work: wind the top slide back by that much before the first pass, or it runs into a shoulder.',
