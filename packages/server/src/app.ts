@@ -2,8 +2,8 @@
 import { ask } from '@sparewright/core/questions/ask';
 import { Hono, type MiddlewareHandler } from 'hono';
 import { jsonBody, takesJson } from './body.ts';
-import { closeAfterUnreadBody, headers, ownHostOnly } from './guard.ts';
-import { limitRate, type Network, pairedOnly, pairRoutes } from './network.ts';
+import { allowOwnForm, closeAfterUnreadBody, headers, ownHostOnly } from './guard.ts';
+import { limitRate, type Network, pairedOnly, pairPageFirst, pairRoutes } from './network.ts';
 import { jobPage } from './page/job-page.ts';
 import { refusalOf, refuse } from './refusal.ts';
 import { attachmentRoutes } from './routes/attachments.ts';
@@ -39,19 +39,21 @@ export function createApp(parts: AppParts): Hono {
   const { assessments, events, screens, isOwnHost, heartbeat = 20_000, log, addressOf, fault } = parts;
   const app = new Hono();
 
+  app.use(allowOwnForm);
   app.use(headers);
   app.use(closeAfterUnreadBody);
   if (log) app.use(logged(log, addressOf));
   app.use(limitRate(parts));
   app.use(ownHostOnly(isOwnHost));
   app.use('/api/*', pairedOnly(parts));
+  app.use(pairPageFirst(parts, isScreen));
   app.use('/api/*', async (c, next) => {
     await next();
     if (!c.res.headers.has('cache-control')) c.res.headers.set('cache-control', 'no-store');
   });
 
   app.get('/health', (c) => c.json({ status: 'ok' }));
-  app.route('/api', pairRoutes(parts));
+  app.route('/', pairRoutes(parts));
   app.route('/api/jobs', printRoutes(parts));
   app.route('/api/jobs', jobRoutes(parts));
   app.route('/api/workshop', workshopRoutes(parts));
@@ -83,7 +85,7 @@ export function createApp(parts: AppParts): Hono {
 
 /** Addresses of the screens themselves, which one page answers. */
 function isScreen(path: string): boolean {
-  return /^\/(jobs|workshop|new|help)(\/[a-z0-9-]+){0,2}\/?$/.test(path);
+  return path === '/' || /^\/(jobs|workshop|new|help)(\/[a-z0-9-]+){0,2}\/?$/.test(path);
 }
 
 function logged(log: (line: LogLine) => void, addressOf: Network['addressOf']): MiddlewareHandler {

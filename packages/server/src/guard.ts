@@ -44,3 +44,12 @@ export const closeAfterUnreadBody: MiddlewareHandler = async (c, next) => {
   const wasRead = c.res.status < 400 || c.res.status === 409 || c.res.status === 422;
   if (c.req.method !== 'GET' && !wasRead) c.res.headers.set('connection', 'close');
 };
+
+/** The one page with a form, that of pairing, may send it here; without a referrer policy it would come from nowhere. */
+export const allowOwnForm: MiddlewareHandler = async (c, next) => {
+  await next();
+  const policy = c.res.headers.get('content-security-policy');
+  if (policy === null || !c.res.headers.get('content-type')?.startsWith('text/html') || c.res.status < 400) return;
+  c.res.headers.set('content-security-policy', policy.replace("form-action 'none'", "form-action 'self'"));
+  c.res.headers.set('referrer-policy', 'same-origin');
+};

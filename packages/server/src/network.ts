@@ -3,7 +3,8 @@ import { getConnInfo } from '@hono/node-server/conninfo';
 import { type Context, Hono, type MiddlewareHandler } from 'hono';
 import { getCookie, setCookie } from 'hono/cookie';
 import { z } from 'zod';
-import { bodyAs, takesJson } from './body.ts';
+import { bodyAs, limitBody, takesJson } from './body.ts';
+import { pairPage } from './page/pair-page.ts';
 import { type Pairing, pairedFor } from './pairing.ts';
 import { rateLimit } from './rate.ts';
 import { refuse } from './refusal.ts';
@@ -35,7 +36,7 @@ export function limitRate({ addressOf }: Network): MiddlewareHandler {
   };
 }
 
-/** The screens come to everyone, so that they can ask for the code; what they show comes to paired devices only. */
+/** Whatever has to do with data comes to paired devices only. */
 export function pairedOnly({ pairing, addressOf }: Network): MiddlewareHandler {
   return (c, next) => {
     if (pairing === undefined || isThisComputer(addressOf(c))) return next();
@@ -46,18 +47,45 @@ export function pairedOnly({ pairing, addressOf }: Network): MiddlewareHandler {
 
 export function pairRoutes({ pairing, addressOf }: Network): Hono {
   const app = new Hono();
-  app.post('/pair', takesJson, async (c) => {
-    const { code } = await bodyAs(c, pairSchema);
-    if (pairing === undefined || isThisComputer(addressOf(c))) return c.json({ paired: true });
+  /** Pairs the device that sent the right code. */
+  function tryCode(
+    c: Context,
+    code: string,
+  ): { kind: 'paired' } | { kind: 'wrong' } | { kind: 'wait'; seconds: number } {
+    if (pairing === undefined || isThisComputer(addressOf(c))) return { kind: 'paired' };
     const answer = pairing.pair(code, addressOf(c));
     if ('wait' in answer) {
       c.header('retry-after', String(answer.wait));
-      return refuse(c, 429, `Too many wrong codes; wait ${Math.ceil(answer.wait / 60)} min.`);
+      return { kind: 'wait', seconds: answer.wait };
     }
-    if ('wrong' in answer) return refuse(c, 403, 'That is not the code shown on the host’s screen.');
+    if ('wrong' in answer) return { kind: 'wrong' };
     const maxAge = pairedFor / 1000;
     setCookie(c, cookie, answer.token, { httpOnly: true, sameSite: 'Strict', path: '/', maxAge });
-    return c.json({ paired: true });
+    return { kind: 'paired' };
+  }
+
+  app.post('/api/pair', takesJson, async (c) => {
+    const tried = tryCode(c, (await bodyAs(c, pairSchema)).code);
+    if (tried.kind === 'paired') return c.json({ paired: true });
+    if (tried.kind === 'wrong') return refuse(c, 403, 'That is not the code shown on the host’s screen.');
+    return refuse(c, 429, `Too many wrong codes; wait ${Math.ceil(tried.seconds / 60)} min.`);
   });
+
+  // The same from a plain form, for a device that has not been let in to the screens.
+  app.post('/pair', limitBody(1024), async (c) => {
+    const code = new URLSearchParams(await c.req.text()).get('code') ?? '';
+    const { kind } = tryCode(c, code);
+    return kind === 'paired' ? c.redirect('/', 303) : c.html(pairPage(kind), kind === 'wrong' ? 403 : 429);
+  });
+
   return app;
+}
+
+/** Instead of any screen, a device that is not paired gets the page on which the code is typed. */
+export function pairPageFirst({ pairing, addressOf }: Network, isScreen: (path: string) => boolean): MiddlewareHandler {
+  return async (c, next) => {
+    const isIn = pairing === undefined || isThisComputer(addressOf(c)) || pairing.knows(getCookie(c, cookie) ?? '');
+    if (isIn || c.req.method !== 'GET' || !isScreen(c.req.path)) return next();
+    return c.html(pairPage('ask'), 401, { 'cache-control': 'no-store' });
+  };
 }

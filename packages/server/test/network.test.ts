@@ -2,7 +2,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { createPairing, pairedFor } from '../src/pairing.ts';
 import { rateLimit } from '../src/rate.ts';
 import { answerOf } from './documents.ts';
-import { openApp, type TestApp } from './test-app.ts';
+import { openApp, own, type TestApp } from './test-app.ts';
 
 const running: TestApp[] = [];
 afterEach(() => Promise.all(running.splice(0).map((app) => app.close())));
@@ -36,10 +36,43 @@ describe('over the network', () => {
     await answerOf(await open().send(method, path), 401);
   });
 
-  it('the screens and the sign of life come to everyone, so that the code can be typed', async () => {
-    const { get } = open();
+  it('in place of every screen there is the page on which the code is typed, until it was', async () => {
+    const { get, ask, pairing } = open();
     expect((await get('/health')).status).toBe(200);
-    expect([200, 503]).toContain((await get('/')).status);
+    for (const path of ['/', '/jobs/valve-guide-pin/duty', '/workshop']) {
+      const page = await get(path);
+      expect(page.status).toBe(401);
+      expect(await page.text()).toContain('<form method="post" action="/pair">');
+      const policy = page.headers.get('content-security-policy') ?? '';
+      expect(policy).toContain("form-action 'self'");
+      expect(policy).toContain("default-src 'none'");
+      expect(page.headers.get('cache-control')).toBe('no-store');
+    }
+    const form = (code: string) =>
+      ask('/pair', {
+        method: 'POST',
+        body: new URLSearchParams({ code }),
+        headers: { host: own, origin: `http://${own}`, 'content-type': 'application/x-www-form-urlencoded' },
+      });
+    const wrong = await form('<script>alert(1)</script>');
+    expect(wrong.status).toBe(403);
+    expect(await wrong.text()).not.toContain('<script');
+    const right = await form(pairing.code);
+    expect(right.status).toBe(303);
+    expect(right.headers.get('location')).toBe('/');
+    const [cookie = ''] = (right.headers.get('set-cookie') ?? '').split(';');
+    expect([200, 503]).toContain((await get('/', { cookie })).status);
+    for (let i = 0; i < 4; i++) expect((await form('AAAA-AAAA')).status).toBe(403);
+    const held = await form(pairing.code);
+    expect(held.status).toBe(429);
+    expect(await held.text()).toContain('Wait ten minutes');
+  });
+
+  it('a form on another site cannot send the code', async () => {
+    const { ask, pairing } = open();
+    const headers = { host: own, origin: 'null', 'content-type': 'application/x-www-form-urlencoded' };
+    const body = new URLSearchParams({ code: pairing.code });
+    expect((await ask('/pair', { method: 'POST', body, headers })).status).toBe(403);
   });
 
   it('the code on the host’s screen opens, with a cookie that scripts and other sites cannot use', async () => {

@@ -54,4 +54,5 @@ function isLetter(value: unknown): value is Letter {
 }
 
 /** This window's name for itself: a change that comes back as news is known by it. */
-export const client: string = crypto.randomUUID();
+// A page that came over the network by plain HTTP has no crypto.randomUUID.
+export const client: string = [...crypto.getRandomValues(new Uint32Array(4))].map((n) => n.toString(16)).join('-');
