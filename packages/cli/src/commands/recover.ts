@@ -1,8 +1,7 @@
 /** `recover`: what the worn part was meant to be. */
-import { recover } from '@sparewright/core/recover/recover';
+import { InputError } from '@sparewright/core/errors';
 import { assessFile } from '../assess-file.ts';
 import { type ExitCode, exitCodes } from '../exit-codes.ts';
-import { withProgress } from '../progress.ts';
 import { findingCount, findingLines } from '../show/findings.ts';
 import { recoveredLines } from '../show/recovered.ts';
 import { paragraph } from '../show/text.ts';
@@ -12,15 +11,10 @@ import type { AssessOptions } from './assess.ts';
 export async function recoverCommand(file: string, options: AssessOptions, terminal: Terminal): Promise<ExitCode> {
   const { read, chosen, assessment } = await assessFile(file, options.workshop, terminal);
   const { job } = read;
-  const result = await withProgress(terminal, 'Weighing the readings', () =>
-    recover({
-      evidence: job.evidence,
-      gauges: chosen.workshop?.gauges ?? [],
-      part: assessment.part,
-      mates: job.mates,
-      machine: job.machine,
-    }),
-  );
+  const result = assessment.recovered;
+  if (!result) {
+    throw new InputError([{ path: `${file}: evidence.readings`, value: undefined, expected: 'readings to go by' }]);
+  }
   if (options.json) {
     await terminal.out(`${JSON.stringify(result, undefined, 2)}\n`);
     return exitCodes.fine;

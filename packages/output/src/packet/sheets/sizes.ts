@@ -7,6 +7,7 @@ import { presentProse } from '../../present/prose.ts';
 import type { PresentSettings } from '../../present/settings.ts';
 import { type Block, capital, heading, lacking, type Sheet, section, type TableBlock, words } from '../blocks.ts';
 import type { PacketContext } from '../context.ts';
+import { recoveredBlocks } from './recovered.ts';
 
 export function sizesSheet(context: PacketContext): Sheet {
   const { gathered } = context.assessment.evidence;
@@ -19,6 +20,7 @@ export function sizesSheet(context: PacketContext): Sheet {
       ...(gathered.length > 0
         ? [words(legend, 'pencil'), readingTable(gathered, context)]
         : [words('No readings are entered: no size of the new part rests on a measurement of an original.', 'pencil')]),
+      ...recoveredBlocks(context),
       ...unmeasured(context),
       ...decisions(context),
     ],
