@@ -1,6 +1,6 @@
 /** What the part was meant to be, by its readings: likeliest designs, size as made, limits to make it to, what to measure next. */
 import type { RecoveredSize, RecoverResult } from '@sparewright/core/recover/recover-result';
-import { presentLimits, presentSize } from '../../present/length.ts';
+import { presentLimits } from '../../present/length.ts';
 import { presentShare } from '../../present/number.ts';
 import { presentProse } from '../../present/prose.ts';
 import type { PresentSettings } from '../../present/settings.ts';
@@ -74,7 +74,7 @@ function ranked(
 /** Of several specimens the one known best. */
 function asMade({ made }: RecoveredSize, settings: PresentSettings): string {
   const best = made.toSorted((a, b) => a.wide.high - a.wide.low - (b.wide.high - b.wide.low))[0];
-  return best ? `${presentSize(best.wide.low, settings)} to ${presentSize(best.wide.high, settings)}` : '–';
+  return best ? presentLimits({ max: best.wide.high, min: best.wide.low }, settings) : '–';
 }
 
 function nextReadings({ next }: RecoverResult, settings: PresentSettings): Block[] {
