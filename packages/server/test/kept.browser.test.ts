@@ -165,7 +165,7 @@ describe('history', () => {
       await field(page, 'diameter of the guide').fill('7 f7');
       await standing(page).filter({ hasText: 'Revision 2.' }).waitFor();
       await page.getByRole('tab', { name: /^Record/ }).click();
-      await page.getByRole('button', { name: 'What changed in revision 2' }).click();
+      await page.getByRole('button', { name: 'What changed: revision 2' }).click();
       const row = page.locator('.compared tbody tr');
       await row.waitFor();
       expect(await row.locator('th, td').allTextContents()).toEqual([
@@ -173,7 +173,7 @@ describe('history', () => {
         '6 f7',
         '7 f7',
       ]);
-      await page.getByRole('button', { name: 'Bring revision 1 back' }).click();
+      await page.getByRole('button', { name: 'Bring back: revision 1' }).click();
       await shown(page, 'Ø6 f7').waitFor();
       await standing(page).filter({ hasText: 'Revision 3.' }).waitFor();
     });

@@ -1,5 +1,6 @@
 /** The server in this process and a browser before it, for tests that look at the screens as a person would. */
 import { existsSync } from 'node:fs';
+import axe from 'axe-core';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { startServer } from '../src/start.ts';
@@ -69,7 +70,10 @@ export async function openScreens(): Promise<Screens> {
       page.on('pageerror', (error) => complaints.push(error.message));
       page.on('console', (message) => {
         // The browser itself reports answers of 4xx, which a refused or disputed value is, and a server that is away.
-        if (message.type() === 'error' && !/status of 4(22|09)|ERR_CONNECTION|ERR_INCOMPLETE|ERR_INTERNET/.test(message.text()))
+        if (
+          message.type() === 'error' &&
+          !/status of 4(22|09)|ERR_CONNECTION|ERR_INCOMPLETE|ERR_INTERNET/.test(message.text())
+        )
           complaints.push(message.text());
       });
       await see(page);
@@ -95,4 +99,13 @@ export async function openScreens(): Promise<Screens> {
       folder.remove();
     },
   };
+}
+
+/** What axe has against the page, in a line each. */
+export async function complaintsOfAxe(page: Page): Promise<string[]> {
+  await page.evaluate(axe.source);
+  const found = await page.evaluate<{ violations: { id: string; nodes: { html: string }[] }[] }>(
+    'axe.run(document, { resultTypes: ["violations"] })',
+  );
+  return found.violations.map((v) => `${v.id} ${v.nodes[0]?.html.slice(0, 200)}`);
 }

@@ -43,7 +43,7 @@ export function EvidenceForms({ form, sizes, gauges }: Props) {
         title="Limits from a manual or an old drawing"
         one="limit"
         columns={[
-          column(choice('of', 'Of', { choices: dimensionsOf(form, sizes), needed: true })),
+          column(choice('of', 'Of', { choices: dimensionsOf(form, sizes), needed: true, wide: true })),
           column(size('size', 'Size with its limits', { needed: true })),
           column(text('note', 'Where it stands', { wide: true })),
         ]}
@@ -95,7 +95,7 @@ function ReadingTable({ form, sizes, gauges, path, title, originals }: ReadingsP
       title={title}
       one="reading"
       columns={[
-        column(choice('of', 'Of', { choices: dimensions, needed: true })),
+        column(choice('of', 'Of', { choices: dimensions, needed: true, wide: true })),
         column(size('value', 'The gauge showed', { needed: true })),
         column(choice('gauge', 'Gauge', { choices: gauges })),
         column(size('along', 'Along')),

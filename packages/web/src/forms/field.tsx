@@ -45,10 +45,11 @@ export function Field({ form, at, spec, of, titled }: Props) {
     setTyped(undefined);
   };
   return (
-    <span className={spec.wide ? 'field wide' : 'field'}>
+    <span className={`field ${spec.kind}${spec.wide ? ' wide' : ''}`}>
       {titled && (
         <label htmlFor={id}>
-          {spec.title} {spec.unit !== undefined && <span className="unit">{spec.unit}</span>}
+          {spec.title}
+          {spec.unit !== undefined && <span className="unit">, {spec.unit}</span>}
           {of !== undefined && <span className="unseen">, {of}</span>}
         </label>
       )}

@@ -72,7 +72,7 @@ export function RecordTable({ form, ...spec }: Props) {
               {columns.map((c) => (
                 <th key={c.title} scope="col">
                   {c.title}
-                  {unitOf(c) !== undefined && <span className="unit"> {unitOf(c)}</span>}
+                  {unitOf(c) !== undefined && <span className="unit">, {unitOf(c)}</span>}
                 </th>
               ))}
               <th scope="col">
@@ -132,7 +132,9 @@ function Row({ form, spec, record, place, tools }: RowProps) {
       <tr>
         {spec.columns.map((c) => (
           <td key={c.title} data-label={c.title}>
-            <Cell form={form} at={at} column={c} record={record} of={name} />
+            <div className="cell">
+              <Cell form={form} at={at} column={c} record={record} of={name} />
+            </div>
           </td>
         ))}
         <td className="tools">{tools}</td>

@@ -95,7 +95,7 @@ export function History<View>({ open }: { readonly open: Open<View> }) {
                   <button
                     type="button"
                     onClick={() => void compare(r.revision - 1, r.revision)}
-                    aria-label={`What changed in revision ${r.revision}`}
+                    aria-label={`What changed: revision ${r.revision}`}
                   >
                     What changed
                   </button>
@@ -105,14 +105,14 @@ export function History<View>({ open }: { readonly open: Open<View> }) {
                     <button
                       type="button"
                       onClick={() => void compare(r.revision, revision)}
-                      aria-label={`Compare revision ${r.revision} with now`}
+                      aria-label={`Compare with now: revision ${r.revision}`}
                     >
                       Compare with now
                     </button>
                     <button
                       type="button"
                       onClick={() => void restore(r.revision)}
-                      aria-label={`Bring revision ${r.revision} back`}
+                      aria-label={`Bring back: revision ${r.revision}`}
                     >
                       Bring back
                     </button>

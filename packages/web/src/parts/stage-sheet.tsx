@@ -30,18 +30,26 @@ const headings: Readonly<Record<StageName, string>> = {
   record: 'Record: so that anyone could make it again',
 };
 
-/** Where one comes to type what was measured; elsewhere one comes to read first. */
-const typedFirst: readonly StageName[] = ['evidence', 'inspection'];
+/** Where one comes to type, what was typed stands first and this over what follows from it; elsewhere one comes to read. */
+const afterTyping: Partial<Readonly<Record<StageName, string>>> = {
+  evidence: 'What the readings say',
+  inspection: 'Size by size',
+};
 
 export function StageSheet({ id, job, page, stage, marks, choose }: Props) {
   return (
     <section className="sheet" id="sheet" role="tabpanel" aria-labelledby={`stage-${stage}`} tabIndex={-1}>
       <h2>{headings[stage]}</h2>
       {stage === 'record' && <Downloads id={id} />}
-      {typedFirst.includes(stage) && <StageForms job={job} page={page} stage={stage} />}
+      {afterTyping[stage] !== undefined && (
+        <>
+          <StageForms job={job} page={page} stage={stage} />
+          <h3 className="large">{afterTyping[stage]}</h3>
+        </>
+      )}
       <Blocks blocks={page.sheets[stage]} />
       {stage === 'part' && page.sizes.length > 0 && <SizeTable job={job} page={page} marks={marks} choose={choose} />}
-      {!typedFirst.includes(stage) && <StageForms job={job} page={page} stage={stage} />}
+      {afterTyping[stage] === undefined && <StageForms job={job} page={page} stage={stage} />}
     </section>
   );
 }

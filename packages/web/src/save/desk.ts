@@ -84,6 +84,7 @@ export function openDesk<View>({ key, address, check, concerns, tell }: DeskOpti
   let state = unopened<View>();
   let saved: Stored | undefined;
   let accepted: Json | undefined;
+  let refusedBy: 'check' | 'server' = 'check';
   let sending: Promise<void> | undefined;
   let checking = new AbortController();
   const closed = new AbortController();
@@ -137,11 +138,12 @@ export function openDesk<View>({ key, address, check, concerns, tell }: DeskOpti
         keep(document);
         set({ standing: 'kept here' });
         later('look', retry, () => void look());
-      } else refuse(error);
+      } else refuse(error, 'check');
     }
   }
 
-  function refuse(error: unknown): void {
+  function refuse(error: unknown, by: typeof refusedBy): void {
+    refusedBy = by;
     const refusals = refusalsOf(error);
     const trouble = Object.keys(refusals).length > 0 ? '' : messageOf(error);
     set({ standing: 'refused', refusals, trouble });
@@ -179,7 +181,7 @@ export function openDesk<View>({ key, address, check, concerns, tell }: DeskOpti
       if (isSilence(error)) {
         set({ standing: 'kept here' });
         later('deliver', retry, () => void deliver());
-      } else refuse(error);
+      } else refuse(error, 'server');
       return;
     }
     await learnSteps();
@@ -218,9 +220,12 @@ export function openDesk<View>({ key, address, check, concerns, tell }: DeskOpti
   }
 
   async function takeBack(which: 'undo' | 'redo'): Promise<void> {
-    if (state.standing === 'refused' && accepted !== undefined) {
-      // What was refused was never kept: undoing it is leaving it.
-      set({ document: accepted, refusals: {}, trouble: '', standing: 'saved' });
+    if (state.standing === 'refused') {
+      // What was refused was never kept: undoing it is leaving it. What the server refused lies in the outbox, too.
+      if (refusedBy === 'server') dropLetter(key);
+      const document = refusedBy === 'server' ? saved?.document : accepted;
+      set({ document, refusals: {}, trouble: '', standing: 'saved' });
+      await look();
       return;
     }
     clearTimeout(timers.get('look'));

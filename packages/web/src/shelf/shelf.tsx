@@ -17,6 +17,7 @@ export function Shelf() {
   const [search, setSearch] = useState('');
   const [list, setList] = useState<{ total: number; jobs: readonly JobEntry[] }>();
   const [trouble, setTrouble] = useState('');
+  const [silence, setSilence] = useState('');
   const [removed, setRemoved] = useState<JobEntry>();
   const file = useRef<HTMLInputElement>(null);
 
@@ -27,9 +28,9 @@ export function Shelf() {
       if (firstVisit() && found.jobs.some((job) => job.id === demonstration))
         return go({ screen: 'job', job: demonstration, stage: 'part' }, 'instead');
       setList(found);
-      setTrouble('');
+      setSilence('');
     } catch (error) {
-      if (!signal.aborted) setTrouble(error instanceof Error ? error.message : 'The list of jobs did not come.');
+      if (!signal.aborted) setSilence(error instanceof Error ? error.message : 'The list of jobs did not come.');
     }
   }, []);
 
@@ -83,9 +84,9 @@ export function Shelf() {
             />
           </span>
         </div>
-        {trouble !== '' && (
+        {(trouble || silence) !== '' && (
           <p className="refusal" role="alert">
-            {trouble}
+            {trouble || silence}
           </p>
         )}
         <p role="status" className="understood">
