@@ -11,6 +11,10 @@ export function ownHostOnly(isOwnHost: (host: string) => boolean): MiddlewareHan
     const origin = c.req.header('origin');
     if (origin !== undefined && origin.toLowerCase() !== `http://${host.toLowerCase()}`)
       return refuse(c, 403, 'Requests from pages of another site are refused.');
+    // Browsers say so even where they send no origin, as for a picture: nothing here is computed for another site's page.
+    const site = c.req.header('sec-fetch-site') ?? 'none';
+    if (c.req.path.startsWith('/api/') && site !== 'same-origin' && site !== 'none')
+      return refuse(c, 403, 'Requests from pages of another site are refused.');
     return next();
   };
 }

@@ -168,6 +168,15 @@ describe('who is answered', () => {
     await refusalOf(await get('/api/jobs', { origin: 'http://127.0.0.1:5000' }), 403);
   });
 
+  it('no picture or frame on a page of another site', async () => {
+    for (const site of ['cross-site', 'same-site'])
+      await refusalOf(await get('/api/backup', { 'sec-fetch-site': site, 'sec-fetch-mode': 'no-cors' }), 403);
+    for (const site of ['same-origin', 'none'])
+      expect((await get('/api/integrity', { 'sec-fetch-site': site })).status).toBe(200);
+    // A link from elsewhere to the page itself is a link.
+    expect([200, 503]).toContain((await get('/', { 'sec-fetch-site': 'cross-site' })).status);
+  });
+
   it('its own page', async () => {
     expect((await get('/api/jobs', { origin: 'http://127.0.0.1:4180' })).status).toBe(200);
     expect((await get('/health')).status).toBe(200);
