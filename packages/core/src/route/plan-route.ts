@@ -4,6 +4,7 @@
 import type { Workshop } from '../lathe/schema.ts';
 import type { PartResult } from '../part/part-result.ts';
 import type { Second } from '../units/quantities.ts';
+import { cuttingListInWords } from './cutting-list.ts';
 import type { Draft } from './draft.ts';
 import { draftSetup } from './draft-setup.ts';
 import { barFor, chuckFor, cutOff, firstHolding, type Holding, needsBlank, secondHolding } from './hold.ts';
@@ -52,7 +53,10 @@ export function planRoute(
     operations: realised.map((r) => r.operation),
     tables: realised.flatMap((r) => r.tables),
     time: { low: total('low'), likely: total('likely'), high: total('high') },
-    needed: layOut(realised, workshop, holdings),
+    needed: [
+      ...(stock.cutting ? cuttingListInWords(stock.cutting, stock.diameter) : []),
+      ...layOut(realised, workshop, holdings),
+    ],
     findings: [
       ...findings,
       ...holdings.flatMap((h) => holdingFindings(part, h)),

@@ -6,13 +6,39 @@ import type { DialTable } from './dial-table.ts';
 export interface Stock {
   readonly material: string;
   readonly diameter: Mm;
-  /** Length to cut off the bar. */
+  /** Length to cut off, of all pieces together when several parts are wished for. */
   readonly length: Mm;
   readonly from: 'rack' | 'to buy';
   readonly bar?: string | undefined;
   readonly mass: Kilogram | undefined;
   /** What the length is made of: part, facing, saw kerf, grip. */
   readonly made: readonly { readonly what: string; readonly length: Mm }[];
+  readonly cutting?: CuttingList | undefined;
+}
+
+/** A piece to saw off a bar. */
+export interface SawnPiece {
+  /** Bar on the rack; undefined when it is to be bought. */
+  readonly bar: string | undefined;
+  readonly parts: number;
+  readonly length: Mm;
+}
+
+/** What to saw off for all the parts wished for. */
+export interface CuttingList {
+  readonly count: number;
+  readonly pieces: readonly SawnPiece[];
+  /** Of all pieces together. */
+  readonly length: Mm;
+  /** Width allowed for each cut. */
+  readonly kerf: Mm;
+  readonly mass: Kilogram | undefined;
+  /** What is left over in the jaws at the end, of all pieces. */
+  readonly stubs: Kilogram | undefined;
+  /** What is turned, drilled and parted away. */
+  readonly chips: Kilogram | undefined;
+  /** Time with a hand hacksaw. */
+  readonly sawing: { readonly low: Second; readonly high: Second };
 }
 
 /** Numbers of the hardest cut of an operation. */

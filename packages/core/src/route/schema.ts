@@ -11,6 +11,7 @@ export function routeSchema(unit: LengthUnit) {
     chuck: idField.optional(),
     tailstock: z.boolean().describe('support the free end with the tailstock in the first setup').optional(),
     stockDiameter: lengthField(unit, 'bar to use').optional(),
+    count: z.int().min(1).max(50).describe('parts to make; one when left out [-]').optional(),
   });
 }
 

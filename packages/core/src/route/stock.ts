@@ -7,8 +7,9 @@ import { findMaterial } from '../materials/find.ts';
 import type { PartResult } from '../part/part-result.ts';
 import { nextBars } from '../standards/stock/bars.ts';
 import type { Mm } from '../units/quantities.ts';
+import { cuttingList, type PartsFromBar, piecesFromRack, piecesToBuy } from './cutting-list.ts';
 import { cleanUp, facingAllowance, jawClearance, sawKerf } from './practice.ts';
-import type { Stock } from './route-result.ts';
+import type { SawnPiece, Stock } from './route-result.ts';
 import type { RouteWishes } from './schema.ts';
 
 export interface StockChoice {
@@ -16,7 +17,7 @@ export interface StockChoice {
   readonly findings: readonly Finding[];
 }
 
-/** Chooses bar and length for one part; a blank that is turned on both ends needs no length to grip beside it. */
+/** Chooses bar and length for the parts; a blank that is turned on both ends needs no length to grip beside it. */
 export function chooseStock(
   part: PartResult,
   workshop: Workshop,
@@ -26,38 +27,84 @@ export function chooseStock(
 ): StockChoice {
   const needed = part.outline.largestDiameter + cleanUp;
   const kerf = partingWidth(workshop);
-  const made = [
-    { what: 'part', length: part.outline.length },
-    { what: 'facing both ends', length: 2 * facingAllowance },
-    { what: 'cutting off', length: kerf },
-    ...(blank
-      ? []
-      : [
-          { what: 'clear of the jaws', length: jawClearance },
-          { what: 'grip', length: chuck.jawLength },
-        ]),
-  ];
-  const length = made.reduce((sum, m) => sum + m.length, 0);
+  const stub = blank ? 0 : jawClearance + chuck.jawLength;
+  const each = part.outline.length + 2 * facingAllowance + kerf;
+  const count = wishes?.count ?? 1;
   const asked = wishes?.stockDiameter;
-  const onRack = fromRack(part, workshop.bars, asked ?? needed, length, asked);
+  const wantedAt = (diameter: Mm): PartsFromBar => ({
+    count,
+    each,
+    stub,
+    mostInPiece: blank ? 1 : mostInPiece(workshop.lathe, diameter, each, stub),
+  });
+  const onRack = fromRack(part, workshop.bars, asked ?? needed, wantedAt, asked);
   const sold = nextBars(needed, 'either', 'drawn')[0]?.diameter;
   const diameter = asked ?? onRack?.diameter ?? sold ?? Math.ceil(needed);
-  const density = part.material?.density;
+  const wanted = wantedAt(diameter);
+  const pieces = onRack?.pieces ?? piecesToBuy(wanted);
+  const cutting = cuttingList({
+    wanted,
+    pieces,
+    diameter,
+    density: part.material?.density,
+    machinability: againstSteel(part.material?.machinability),
+    partMass: part.mass?.mass,
+  });
+  const held = pieces.length;
+  const times = (what: string, n: number) => (n === 1 ? what : `${what}, ${n} times`);
+  const longest = Math.max(...pieces.map((p) => p.length));
   const findings = [
     ...(asked === undefined && !onRack && sold === undefined ? [notSold(needed)] : []),
-    ...stockFindings(part, workshop, chuck, diameter, length, needed),
+    ...(count > 1 ? [severalParts(count, pieces)] : []),
+    ...stockFindings(part, workshop, chuck, diameter, longest, needed),
   ];
   return {
     stock: {
       material: part.material?.commonName ?? 'material not chosen',
       diameter,
-      length: Math.ceil(length),
+      length: Math.ceil(cutting.length),
       from: onRack ? 'rack' : 'to buy',
-      bar: onRack?.id,
-      mass: density === undefined ? undefined : ((Math.PI * diameter ** 2) / 4) * length * density,
-      made,
+      bar: onRack && [...new Set(onRack.pieces.map((p) => p.bar))].join(', '),
+      mass: cutting.mass,
+      made: [
+        { what: times('part', count), length: count * part.outline.length },
+        { what: times('facing both ends', count), length: count * 2 * facingAllowance },
+        { what: times('cutting off', count), length: count * kerf },
+        ...(blank
+          ? []
+          : [
+              { what: times('clear of the jaws', held), length: held * jawClearance },
+              { what: times('grip', held), length: held * chuck.jawLength },
+            ]),
+      ],
+      cutting,
     },
     findings,
+  };
+}
+
+/** Ratings against free-cutting steel only; brass and aluminium are rated among themselves. */
+function againstSteel(rated: { readonly percent: number; readonly base: string } | undefined): number | undefined {
+  return rated && /1112/.test(rated.base) ? rated.percent : undefined;
+}
+
+/** Parts from one piece of bar: as many as go through the spindle, or stand between the centres; one at least. */
+function mostInPiece(lathe: Workshop['lathe'], diameter: Mm, each: Mm, stub: Mm): number {
+  if (diameter <= lathe.spindleBore) return Number.POSITIVE_INFINITY;
+  return Math.max(1, Math.floor((lathe.betweenCentres - stub) / each));
+}
+
+function severalParts(count: number, pieces: readonly SawnPiece[]): Finding {
+  return {
+    id: 'route.several-parts',
+    level: 'note',
+    stage: 'route',
+    at: 'stock',
+    says: `${count} parts are made from ${pieces.length === 1 ? 'one piece' : `${pieces.length} pieces`} of bar. Operations, tables and times are those of one part.`,
+    because: [],
+    remedies: [
+      'Do each operation on every part before the dials are set for the next, where the work can be put back true',
+    ],
   };
 }
 
@@ -67,20 +114,27 @@ export function partingWidth(workshop: Workshop): Mm {
   return cutter?.width ?? sawKerf;
 }
 
-/** The thinnest bar that will do, or the one of exactly the diameter asked for. */
+/** The thinnest bars that will do, or those of exactly the diameter asked for. */
 function fromRack(
   part: PartResult,
   bars: readonly Bar[],
   needed: Mm,
-  length: Mm,
+  wantedAt: (diameter: Mm) => PartsFromBar,
   asked: Mm | undefined,
-): Bar | undefined {
+): { readonly diameter: Mm; readonly pieces: SawnPiece[] } | undefined {
   const grade = part.material?.grade;
   if (grade === undefined) return undefined;
-  return bars
+  const fit = bars
     .filter((b) => (asked === undefined ? b.diameter >= needed : Math.abs(b.diameter - asked) < 0.01))
-    .filter((b) => b.length >= length && gradeOf(b.material) === grade)
-    .toSorted((a, b) => a.diameter - b.diameter)[0];
+    .filter((b) => gradeOf(b.material) === grade);
+  for (const diameter of [...new Set(fit.map((b) => b.diameter))].toSorted((a, b) => a - b)) {
+    const pieces = piecesFromRack(
+      fit.filter((b) => b.diameter === diameter),
+      wantedAt(diameter),
+    );
+    if (pieces) return { diameter, pieces };
+  }
+  return undefined;
 }
 
 function notSold(needed: Mm): Finding {
