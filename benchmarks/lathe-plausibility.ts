@@ -2,9 +2,9 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Operation, Setup } from '@sparewright/core/lathe/chain';
-import { prepareSetup } from '@sparewright/core/lathe/cut-model';
 import { judgeCut } from '@sparewright/core/lathe/cut-verdict';
 import { elementsKnown, latheKnowledge } from '@sparewright/core/lathe/knowledge';
+import { prepareSetup } from '@sparewright/core/lathe/prepare-setup';
 import { workshopSchema } from '@sparewright/core/lathe/schema';
 import { heldBar, materialOf } from '@sparewright/core/lathe/workshop-known';
 

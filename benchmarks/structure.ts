@@ -6,14 +6,15 @@ import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { capability } from '@sparewright/core/lathe/capability';
-import { prepareSetup } from '@sparewright/core/lathe/cut-model';
 import { judgeCut } from '@sparewright/core/lathe/cut-verdict';
 import { latheKnowledge } from '@sparewright/core/lathe/knowledge';
+import { prepareSetup } from '@sparewright/core/lathe/prepare-setup';
 import { whatWouldHelp } from '@sparewright/core/lathe/remedies';
 import { workshopSchema } from '@sparewright/core/lathe/schema';
 import { heldBar, materialOf } from '@sparewright/core/lathe/workshop-known';
 import { beamModes, modalStiffness } from '@sparewright/core/structure/beam-modes';
-import { leastStableWidth, stabilityLimits } from '@sparewright/core/structure/stability';
+import { leastStableWidth } from '@sparewright/core/structure/least-stable-width';
+import { stabilityLimits } from '@sparewright/core/structure/limit-at-speed';
 import { clamped, deflectionUnderUnitLoad } from '@sparewright/core/structure/stepped-beam';
 import { figure, report, time } from './measure.ts';
 

@@ -1,8 +1,9 @@
 /** Lathes of known stiffness, and the noisy tests their owner would write down. */
 
 import type { HeldWork } from '../src/lathe/chain.ts';
-import { type Belief, type ElementId, priorBeliefs, type Values } from '../src/lathe/elements.ts';
+import type { Belief, ElementId, Values } from '../src/lathe/elements.ts';
 import { pushGive } from '../src/lathe/observation.ts';
+import { priorBeliefs } from '../src/lathe/prior-beliefs.ts';
 import { valuesOf } from '../src/lathe/sampling.ts';
 import { workshopSchema } from '../src/lathe/schema.ts';
 import type { LatheTests } from '../src/lathe/test-schema.ts';

@@ -5,10 +5,10 @@ import { z } from 'zod';
 import { cuttingSpeed } from '../cutting/speed.ts';
 import { defineQuestion } from '../question.ts';
 import { capability, type JudgedCut, ownGrid } from './capability.ts';
-import { type PreparedSetup, prepareSetup } from './cut-model.ts';
 import { weigh } from './cut-verdict.ts';
 import { cutSources, demoWorkshop } from './demo-workshop.ts';
 import { latheKnowledge } from './knowledge.ts';
+import { type PreparedSetup, prepareSetup } from './prepare-setup.ts';
 import { cutOnLatheFields, setupOf } from './question-fields.ts';
 
 export interface RankedCut extends JudgedCut {

@@ -6,17 +6,12 @@ import { type Rubbing, rubbing } from '../cutting/rubbing.ts';
 import { cuttingSpeed } from '../cutting/speed.ts';
 import { DomainError } from '../errors.ts';
 import type { Mm, MmPerRev, Newton, Rpm } from '../units/quantities.ts';
-import {
-  type CutForces,
-  chatterProbability,
-  cutForces,
-  forceLadder,
-  type PreparedSetup,
-  type SizeResult,
-  sizeAfter,
-} from './cut-model.ts';
+import { chatterProbability } from './chatter.ts';
+import { type CutForces, cutForces } from './cut-forces.ts';
 import { drivePower, spindleSpeeds } from './drive.ts';
+import type { PreparedSetup } from './prepare-setup.ts';
 import type { Lathe } from './schema.ts';
+import { forceLadder, type SizeResult, sizeAfter } from './size-after.ts';
 
 export interface CutGrid {
   readonly depths: readonly Mm[];

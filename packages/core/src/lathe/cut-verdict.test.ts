@@ -6,10 +6,13 @@ import { depthTaken } from '../structure/size-error.ts';
 import { clamped, deflectionUnderUnitLoad } from '../structure/stepped-beam.ts';
 import { capability, ownGrid } from './capability.ts';
 import { checkSetup, clampedWork, giveAtCut, type Setup, toolSide, workSide } from './chain.ts';
-import { chatterProbability, cutForces, forceLadder, prepareSetup, sizeAfter, takenOnLadder } from './cut-model.ts';
+import { chatterProbability } from './chatter.ts';
+import { cutForces } from './cut-forces.ts';
 import { judgeCut } from './cut-verdict.ts';
+import { prepareSetup } from './prepare-setup.ts';
 import { whatWouldHelp } from './remedies.ts';
 import { independent, middle } from './sampling.ts';
+import { forceLadder, sizeAfter, takenOnLadder } from './size-after.ts';
 import { heldBar, materialOf } from './workshop-known.ts';
 
 const workshop = exampleWorkshop();

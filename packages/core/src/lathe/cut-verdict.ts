@@ -8,19 +8,12 @@ import { DomainError } from '../errors.ts';
 import type { Finding } from '../finding.ts';
 import type { Mm, MmPerRev, Newton, Rpm, Watt } from '../units/quantities.ts';
 import { depthLadder, type JudgedCut, powerOf, usualEfficiency } from './capability.ts';
-import {
-  type Chatter,
-  chatter,
-  chatterProbability,
-  cutForces,
-  type ForceLadder,
-  forceLadder,
-  type PreparedSetup,
-  type SizeResult,
-  sizeAfter,
-} from './cut-model.ts';
+import { type Chatter, chatter, chatterProbability } from './chatter.ts';
+import { cutForces } from './cut-forces.ts';
 import { drivePower } from './drive.ts';
+import type { PreparedSetup } from './prepare-setup.ts';
 import type { Lathe } from './schema.ts';
+import { type ForceLadder, forceLadder, type SizeResult, sizeAfter } from './size-after.ts';
 
 export interface AskedCut {
   /** On the radius; the width of the edge when grooving or parting. */

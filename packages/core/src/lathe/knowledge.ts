@@ -4,9 +4,11 @@
  */
 import { InputError } from '../errors.ts';
 import type { Finding } from '../finding.ts';
-import { type Belief, type ElementId, latheClass, priorBeliefs } from './elements.ts';
+import type { Belief, ElementId } from './elements.ts';
 import { identify, interval, jointOf, type Posterior, type State } from './identify.ts';
+import { latheClass } from './lathe-class.ts';
 import { type Observation, observations } from './observation.ts';
+import { priorBeliefs } from './prior-beliefs.ts';
 import { pushResult } from './push-test.ts';
 import type { Joint } from './sampling.ts';
 import type { Workshop } from './schema.ts';

@@ -5,11 +5,12 @@
  * takes (gᵀΣJ)²/(u² + JᵀΣJ) from the variance of a figure that depends on them by g. What the test will read need not be known.
  */
 import { clampedWork, giveAtCut, type Setup } from './chain.ts';
-import { type CutMaterial, cutForces, marginOf } from './cut-model.ts';
+import { type CutMaterial, cutForces } from './cut-forces.ts';
 import { type ElementId, elementIds, type Values } from './elements.ts';
 import { sensitivity } from './identify.ts';
 import type { Knowledge } from './knowledge.ts';
 import { type Known, type Observation, observations, pushDepends, pushGive } from './observation.ts';
+import { marginOf } from './singing-limit.ts';
 import { type PushTest, pushPlaces, type TestBar } from './test-schema.ts';
 
 export interface NextTest {

@@ -6,9 +6,11 @@ import { cuttingSpeed } from '../cutting/speed.ts';
 import { InputError } from '../errors.ts';
 import { inverseMills, logNormalCdf } from '../numerics/normal.ts';
 import { axialGive, clampedWork, type HeldWork, type Setup, toolSide, workSide } from './chain.ts';
-import { type CutMaterial, cutForces, forceLadder, marginOf, takenOnLadder } from './cut-model.ts';
+import { type CutMaterial, cutForces } from './cut-forces.ts';
 import type { ElementId, Values } from './elements.ts';
 import { pushResult } from './push-test.ts';
+import { marginOf } from './singing-limit.ts';
+import { forceLadder, takenOnLadder } from './size-after.ts';
 import type { LatheTests, PushTest, TestBar } from './test-schema.ts';
 import { modesOfWork } from './vibration.ts';
 

@@ -6,7 +6,7 @@ import { InputError } from '../errors.ts';
 import { findMaterial } from '../materials/find.ts';
 import { lengthField, numberField, textField } from '../units/fields.ts';
 import type { Operation, Setup } from './chain.ts';
-import type { CutMaterial } from './cut-model.ts';
+import type { CutMaterial } from './cut-forces.ts';
 import { type Workshop, workshopSchema } from './schema.ts';
 import { knownOf, materialOf } from './workshop-known.ts';
 

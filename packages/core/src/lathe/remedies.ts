@@ -6,12 +6,15 @@ import { cuttingSpeed } from '../cutting/speed.ts';
 import { DomainError } from '../errors.ts';
 import type { Mm } from '../units/quantities.ts';
 import type { CuttingTool, Setup } from './chain.ts';
-import { type CutMaterial, chatterProbability, cutForces, forceLadder, prepareSetup, sizeAfter } from './cut-model.ts';
+import { chatterProbability } from './chatter.ts';
+import { type CutMaterial, cutForces } from './cut-forces.ts';
 import { type AskedCut, allGood } from './cut-verdict.ts';
 import { spindleSpeeds } from './drive.ts';
 import type { ElementId } from './elements.ts';
+import { prepareSetup } from './prepare-setup.ts';
 import type { Joint } from './sampling.ts';
 import type { Lathe } from './schema.ts';
+import { forceLadder, sizeAfter } from './size-after.ts';
 
 /** `now`: a setting. `minutes`: another cutter or set-up. `an evening`: adjusting. `a project`: parts to make or buy. */
 export type Effort = 'now' | 'minutes' | 'an evening' | 'a project';

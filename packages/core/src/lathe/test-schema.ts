@@ -4,7 +4,8 @@
 import { z } from 'zod';
 import { idField, lengthField, numberField, textField } from '../units/fields.ts';
 import type { LengthUnit } from '../units/length.ts';
-import { bearingKinds, elementIds } from './elements.ts';
+import { elementIds } from './elements.ts';
+import { bearingKinds } from './prior-beliefs.ts';
 
 /** Where a push is read: everything from there down to the bed gives. */
 export const pushPlaces = [

@@ -5,7 +5,7 @@ import { workOf } from '../cutting/question-fields.ts';
 import { InputError } from '../errors.ts';
 import { findMaterial } from '../materials/find.ts';
 import type { HeldWork } from './chain.ts';
-import type { CutMaterial } from './cut-model.ts';
+import type { CutMaterial } from './cut-forces.ts';
 import type { Known } from './observation.ts';
 import type { Workshop } from './schema.ts';
 import type { TestBar } from './test-schema.ts';

@@ -5,7 +5,7 @@
  */
 import { expect, test } from 'vitest';
 import { simulate } from '../../test/regenerative-simulation.ts';
-import { stabilityLimit } from './stability.ts';
+import { stabilityLimit } from './limit-at-speed.ts';
 
 function random(seed: number): () => number {
   let state = seed;

@@ -1,8 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Row, referenceRows } from '../../test/reference.ts';
+import { leastOnGrid, leastStableWidth } from './least-stable-width.ts';
+import { stabilityLimit } from './limit-at-speed.ts';
+import { lobeGrid } from './lobe-grid.ts';
+import { lobePoint } from './lobe-point.ts';
 import { directionFactor, type OrientedMode, receptance } from './receptance.ts';
-import { leastOnGrid, leastStableWidth, lobeGrid, lobePoint, stabilityLimit } from './stability.ts';
 
 const examples = referenceRows('dynamics', 'chatter-worked-examples');
 

@@ -5,7 +5,9 @@ import { z } from 'zod';
 import { defineQuestion } from '../question.ts';
 import { lengthField, numberField } from '../units/fields.ts';
 import { beamModes, modalStiffness } from './beam-modes.ts';
-import { leastStableWidth, lobePoint, stabilityLimit, stabilityLimits } from './stability.ts';
+import { leastStableWidth } from './least-stable-width.ts';
+import { stabilityLimit, stabilityLimits } from './limit-at-speed.ts';
+import { lobePoint } from './lobe-point.ts';
 import { beamOf, densityOf, shown, workSchema } from './work-fields.ts';
 
 const modes = defineQuestion({

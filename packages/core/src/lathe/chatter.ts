@@ -1,0 +1,44 @@
+/**
+ * Whether a cut sings, given what is not known of the lathe.
+ */
+import type { MetrePerMinute } from '../units/quantities.ts';
+import type { CutForces } from './cut-forces.ts';
+import type { PreparedSetup } from './prepare-setup.ts';
+import { chatterMargins } from './singing-limit.ts';
+
+/** How near a cut is to singing. */
+export interface Chatter {
+  /** Share of the draws in which it sings. */
+  readonly probability: number;
+  /** Limit over what the cut asks, at most 20: above 1 it is quiet; middle, and the bounds of nine in ten draws. */
+  readonly margin: { readonly low: number; readonly middle: number; readonly high: number };
+}
+
+/** A margin beyond this says only that nothing sings. */
+const muchMargin = 20;
+
+/** Whether a cut sings, over all draws. */
+export function chatter(prepared: PreparedSetup, forces: CutForces, speed: MetrePerMinute): Chatter {
+  const margins = chatterMargins(prepared.drawn, prepared.setup.cutter.edge, forces, speed);
+  const sings = margins.reduce((n, m) => n + (m < 0 ? 1 : 0), 0);
+  const sorted = margins.sort();
+  const at = (share: number) =>
+    Math.min(muchMargin, Math.exp(sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0));
+  return {
+    probability: rounded(sings, margins.length),
+    margin: { low: at(0.05), middle: at(0.5), high: at(0.95) },
+  };
+}
+
+/** The probability alone. */
+export function chatterProbability(prepared: PreparedSetup, forces: CutForces, speed: MetrePerMinute): number {
+  const margins = chatterMargins(prepared.drawn, prepared.setup.cutter.edge, forces, speed);
+  let sings = 0;
+  for (const margin of margins) if (margin < 0) sings++;
+  return rounded(sings, margins.length);
+}
+
+/** Half a draw more on either side: none of 64 singing does not prove that none ever will. */
+function rounded(sings: number, draws: number): number {
+  return (sings + 0.5) / (draws + 1);
+}

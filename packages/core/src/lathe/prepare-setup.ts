@@ -1,0 +1,59 @@
+/**
+ * A setup with the spread of all that is not known of the lathe, so that whatever does not depend on the cut is worked out once.
+ */
+import { inPlaneRatio } from '../cutting/turning-force.ts';
+import type { MmPerNewton } from '../structure/stepped-beam.ts';
+import { radians } from '../units/quantities.ts';
+import { checkSetup, clampedWork, giveAtCut, type Setup } from './chain.ts';
+import { type CutMaterial, cutForces } from './cut-forces.ts';
+import type { Values } from './elements.ts';
+import { draws, type Joint, middle } from './sampling.ts';
+import { type DrawnLimits, limitTable } from './singing-limit.ts';
+
+/** A setup made ready: the spread of its give, and of its limits. */
+export interface PreparedSetup {
+  readonly setup: Setup;
+  readonly material: CutMaterial;
+  /** Give at every station with the middle values. */
+  readonly give: readonly MmPerNewton[];
+  /** Station that gives most. */
+  readonly softest: number;
+  /** One for each draw. */
+  readonly drawn: readonly Drawn[];
+}
+
+interface Drawn extends DrawnLimits {
+  readonly values: Values;
+  readonly least: MmPerNewton;
+  readonly most: MmPerNewton;
+}
+
+/** Draws that stand for what is not known. */
+export const usualDraws = 64;
+
+/**
+ * Makes a setup ready for any number of cuts.
+ *
+ * @throws DomainError when the setup cannot stand
+ */
+export function prepareSetup(joint: Joint, setup: Setup, material: CutMaterial, count = usualDraws): PreparedSetup {
+  checkSetup(setup);
+  const bending = clampedWork(setup.work, setup.stations);
+  const give = giveAtCut(middle(joint), setup, bending);
+  const softest = give.reduce((best, c, i) => (c > (give[best] ?? 0) ? i : best), 0);
+  const ratio = inPlaneRatio(radians(setup.cutter.rake));
+  // Thickness of an everyday chip: the land does not hang on it closely.
+  const usualStiffness = cutForces(setup, material, setup.cutter.width ?? 0.2, 0.05).chipStiffness;
+  const drawn = draws(joint, count).map((values): Drawn => {
+    const all = giveAtCut(values, setup, bending);
+    return {
+      values,
+      logForce: Math.log(values.force),
+      logRubbing: Math.log(values.rubbing),
+      least: Math.min(...all),
+      most: Math.max(...all),
+      limits: limitTable(values, setup, setup.stations[softest] ?? 0, ratio, usualStiffness),
+    };
+  });
+  return { setup, material, give, softest, drawn };
+}

@@ -1,0 +1,74 @@
+/**
+ * The question what would let a cut go deeper, quieter or truer.
+ */
+import { z } from 'zod';
+import { defineQuestion } from '../question.ts';
+import { round } from './answer-fields.ts';
+import { cutSources, demoWorkshop } from './demo-workshop.ts';
+import { latheKnowledge } from './knowledge.ts';
+import { cutOnLatheFields, setupOf } from './question-fields.ts';
+import { whatWouldHelp } from './remedies.ts';
+
+export const remediesOnLathe = defineQuestion({
+  name: 'what-would-help',
+  asks: 'What would let this cut go deeper, quieter or truer on this lathe, best first?',
+  input: z.strictObject(cutOnLatheFields),
+  output: z.strictObject({
+    asItStands: z
+      .strictObject({
+        safeDepth: z.number().describe('greatest depth at which everything is good, 0 when none is [mm]'),
+        chatter: z.number().describe('probability that the cut sings [-]'),
+        taper: z.number().describe('difference of size along the work [mm]'),
+        sizeError: z.number().describe('greatest error of size [mm]'),
+      })
+      .describe('without any remedy'),
+    remedies: z
+      .array(
+        z.strictObject({
+          name: z.string().describe('what to do'),
+          effort: z.enum(['now', 'minutes', 'an evening', 'a project']).describe('how much work it is'),
+          assumes: z.string().optional().describe('what the figures take for granted'),
+          safeDepth: z.number().describe('greatest depth at which everything is good, 0 when none is [mm]'),
+          chatter: z.number().describe('probability that the cut sings [-]'),
+          taper: z.number().describe('difference of size along the work [mm]'),
+          sizeError: z.number().describe('greatest error of size [mm]'),
+          gain: z.number().describe('score of the ranking: above 0 it helps [-]'),
+        }),
+      )
+      .describe('remedies, each tried on the model of this cut, best first'),
+    notReckoned: z.array(z.string()).describe('what is done in the trade but cannot be judged here'),
+  }),
+  sources: [...cutSources, 'SNAF'],
+  example: {
+    input: {
+      workshop: demoWorkshop({ noseRadius: 0.4 }),
+      cutter: 'knife',
+      material: '303',
+      sections: [{ length: 90, outerDiameter: 10 }],
+      grip: 18,
+      depth: 0.2,
+      feed: 0.05,
+      speed: 800,
+      sizeLimit: 0.02,
+    },
+    gives: { remedies: [{ name: 'support the end with the tailstock centre', effort: 'minutes' }] },
+    from: 'common practice: work standing out more than 4 to 5 diameters is supported by the tailstock',
+  },
+  answer(asked) {
+    const { setup, material } = setupOf(asked);
+    const { joint } = latheKnowledge(asked.workshop, asked.state);
+    const list = whatWouldHelp({ setup, asked, joint }, material, asked.workshop.lathe);
+    const figures = <T extends { safeDepth: number; chatter: number; taper: number; sizeError: number }>(t: T): T => ({
+      ...t,
+      safeDepth: round(t.safeDepth),
+      chatter: round(t.chatter),
+      taper: round(t.taper),
+      sizeError: round(t.sizeError),
+    });
+    return {
+      asItStands: figures(list.asItStands),
+      remedies: list.remedies.map((r) => ({ ...figures(r), gain: round(r.gain) })),
+      notReckoned: [...list.notReckoned],
+    };
+  },
+});

@@ -1,0 +1,95 @@
+/**
+ * The breadth of chip that stays quiet at every spindle speed: the foot of the stability lobes.
+ */
+import { type LobeGrid, lobeGrid, lookedAt } from './lobe-grid.ts';
+import { type OrientedMode, receptanceAt } from './receptance.ts';
+import { quiet, type RegenerativeCut, rubbingTimeOf, type StabilityLimit } from './regeneration.ts';
+
+/**
+ * The limit over all spindle speeds near a cutting speed: the foot of the lobes, as derived in regeneration.ts.
+ *
+ * A land as long as a wave is pressed up as much as down, so that short waves are damped less: by 2(1 − cos kl)/(kl)², from the
+ * metal pressed aside along the land l by a wave of ω = k v.
+ *
+ * @param grid  from {@link lobeGrid}
+ * @param rubbingTime  C/(Kf v) [s]
+ * @param landTime  time in which the cut passes the land that rubs, l/v; 0 for a land much shorter than the waves [s]
+ * @returns chip breadth times chip stiffness at the limit, infinite when nothing sings [N/mm]
+ * @source ALT131; methods-dynamics §2 and §4; wu-1989 metal pressed aside
+ * @valid as {@link leastStableWidth}; as close as the grid is fine
+ * @example leastOnGrid(lobeGrid([{ frequency: 150, stiffness: 5000, damping: 0.05, direction: 1 }], new Float64Array([157.32])), 0, 0) → 525.0
+ */
+export function leastOnGrid(grid: LobeGrid, rubbingTime: number, landTime: number): number {
+  const { omega, real, sine, cosine } = grid;
+  let least = Infinity;
+  for (let i = 0; i < omega.length; i++) {
+    const w = omega[i] ?? 0;
+    const rubbing = w * rubbingTime * shareOfLand(w * landTime);
+    const limit = leastAtFrequency(real[i] ?? 0, sine[i] ?? 0, cosine[i] ?? 0, rubbing);
+    if (limit < least) least = limit;
+  }
+  return least;
+}
+
+/** Rubbing of a land over that of one much shorter than the wave; kl its length in radians of wave. */
+function shareOfLand(kl: number): number {
+  return kl < 1e-3 ? 1 : (2 * (1 - Math.cos(kl))) / (kl * kl);
+}
+
+/**
+ * Least load at which one frequency can go on, over both phases that can be: with sin β = s, 1 − cos φ is
+ * 1 + cos(β + lag) or 1 − cos(β − lag).
+ */
+function leastAtFrequency(real: number, sine: number, cosine: number, rubbing: number): number {
+  const s = sine - rubbing * cosine;
+  if (s < -1 || s > 1) return Infinity;
+  const c = Math.sqrt(1 - s * s);
+  return -real / (1 + Math.abs(c * cosine) - s * sine);
+}
+
+/**
+ * Broadest chip that stays quiet whatever the exact spindle speed: the foot of the stability lobes.
+ *
+ *     b = min over ω of −1 / (2 Kf Re G(ω)), with rubbing as in regeneration.ts
+ *
+ * @param modes  of edge and work together, oriented to this cut
+ * @param cut  chip stiffness, and rubbing with its cutting speed
+ * @returns limit of chip breadth [mm] and the frequency at which it sings [Hz]
+ * @throws DomainError when a mode or the cut is out of range
+ * @source ALT131; TURNMD; methods-dynamics §2 and §4
+ * @valid one edge, continuous cut, small vibrations
+ * @example leastStableWidth([{ frequency: 150, stiffness: 5000, damping: 0.05, direction: 1 }], { chipStiffness: 2000 }) → { width: 0.2625, frequency: 157.3 }
+ */
+export function leastStableWidth(modes: readonly OrientedMode[], cut: RegenerativeCut): StabilityLimit {
+  const rubbingTime = rubbingTimeOf(cut);
+  const grid = lobeGrid(modes, lookedAt(modes, 'fine'));
+  const at = (omega: number) => {
+    const { re, im } = receptanceAt(modes, omega / (2 * Math.PI));
+    if (re >= 0) return Infinity;
+    const size = re * re + im * im;
+    return leastAtFrequency(re / size, im / Math.sqrt(size), -re / Math.sqrt(size), omega * rubbingTime);
+  };
+  let best = { omega: 0, load: Infinity };
+  grid.omega.forEach((omega, i) => {
+    const load = at(omega);
+    if (load < best.load) {
+      const [low, high] = [grid.omega[i - 1] ?? omega * 0.98, grid.omega[i + 1] ?? omega * 1.02];
+      const finer = leastBetween(at, low, high);
+      best = finer.load < load ? finer : { omega, load };
+    }
+  });
+  if (best.load === Infinity) return quiet;
+  return { width: best.load / cut.chipStiffness, frequency: best.omega / (2 * Math.PI) };
+}
+
+/** Golden section on a short stretch with one minimum. */
+function leastBetween(f: (x: number) => number, low: number, high: number) {
+  const golden = (Math.sqrt(5) - 1) / 2;
+  let [a, b] = [low, high];
+  for (let i = 0; i < 60; i++) {
+    const [c, d] = [b - golden * (b - a), a + golden * (b - a)];
+    if (f(c) < f(d)) b = d;
+    else a = c;
+  }
+  return { omega: (a + b) / 2, load: f((a + b) / 2) };
+}
