@@ -9,6 +9,7 @@ import { drivePower, spindleSpeeds } from '../lathe/drive.ts';
 import { workshopSchema } from '../lathe/schema.ts';
 import { expectedRa } from '../standards/finish/turned-roughness.ts';
 import { radians } from '../units/quantities.ts';
+import { choiceInWords } from './choice-in-words.ts';
 import { type CutWanted, chooseCut } from './choose-cut.ts';
 import { passHandling, usablePower } from './practice.ts';
 
@@ -173,3 +174,63 @@ test('where nothing keeps the bending, the cut that bends least is taken, not th
   expect(chosen.broken).toContain('bending');
   expect(chosen.numbers.feed).toBe(Math.min(...workshop.lathe.feeds));
 });
+
+describe('why the chosen cut is no quicker', () => {
+  test('the next larger feed, speed or depth breaks the limit that is named', () => {
+    let named = 0;
+    fc.assert(
+      fc.property(wanted, fc.constantFrom(...cutters), fc.constantFrom(...lathes), (w, cutter, lathe) => {
+        const chosen = chooseCut(w, cutter, lathe);
+        if (chosen.broken.length > 0) expect(chosen.binding).toEqual([]);
+        for (const { raise, next, breaks } of chosen.binding) {
+          if (next === undefined) continue;
+          const { speed, feed, passes } = chosen.numbers;
+          const again =
+            raise === 'speed'
+              ? judged(w, cutter, lathe, next, feed, passes)
+              : raise === 'feed'
+                ? judged(w, cutter, lathe, speed, next, passes)
+                : judged(w, cutter, lathe, speed, feed, fewerPasses(w, passes, next));
+          expect(again.broken).toContain(breaks?.limit);
+          named++;
+        }
+      }),
+      { numRuns: 300 },
+    );
+    expect(named).toBeGreaterThan(100);
+  });
+
+  test('is told in words and numbers', () => {
+    const [first] = cutters;
+    if (!first) throw new Error('no cutter');
+    const cutter = { ...first, maxDepth: 2 };
+    const soft: CutWanted = {
+      diameter: 12,
+      length: 30,
+      total: 1,
+      division: 0.02,
+      fewestPasses: 1,
+      yielding: 4e-4,
+      bendingLimit: 0.02,
+      finish: undefined,
+      speeds: { low: 20, high: 32 },
+      cutData: { specificForce: 2150, exponent: 0.2 },
+      where: 'outside',
+    };
+    const chosen = chooseCut(soft, cutter, workshop.lathe);
+    const words = choiceInWords(chosen);
+    expect(words).toMatch(/Passes of [\d.]+ mm would give way 0\.0\d+ mm on the diameter, allowed 0\.02 mm\./);
+    expect(words).toContain('The next faster speed is more than published for this material and cutter.');
+    const hopeless = chooseCut({ ...soft, yielding: 0.1 }, cutter, workshop.lathe);
+    expect(choiceInWords(hopeless)).toMatch(
+      /no cut keeps every limit.*give way [\d.]+ mm on the diameter, allowed 0\.02 mm/,
+    );
+  });
+});
+
+/** The number of passes, fewer than now, whose deepest takes `depth`. */
+function fewerPasses(w: CutWanted, passes: number, depth: number): number {
+  const divisions = Math.floor(w.total / w.division + 1e-6);
+  for (let n = passes - 1; n >= 1; n--) if (Math.abs(Math.ceil(divisions / n) * w.division - depth) < 1e-9) return n;
+  throw new Error(`no passes of ${depth}`);
+}

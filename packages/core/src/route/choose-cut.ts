@@ -47,6 +47,15 @@ export interface CutWanted {
 
 export type Limit = 'bending' | 'power' | 'cutter' | 'chip' | 'finish';
 
+/** What stops the cut from being quicker in one of its three numbers. */
+export interface Binding {
+  readonly raise: 'depth' | 'feed' | 'speed';
+  /** The next larger value that was not taken; undefined when there is none. */
+  readonly next: number | undefined;
+  /** What it would break, with the value it would have and the limit; undefined when there is no next. */
+  readonly breaks: Measure | undefined;
+}
+
 export interface ChosenCut {
   readonly numbers: CutNumbers;
   /** The forces and the chip of the chosen cut. */
@@ -55,6 +64,16 @@ export interface ChosenCut {
   /** Limits that even the best cut breaks; empty when it goes. */
   readonly broken: readonly Limit[];
   readonly tooFast: boolean;
+  readonly binding: readonly Binding[];
+  /** Limits that it breaks, with value and limit, in the order of `broken`. */
+  readonly passed: readonly Measure[];
+}
+
+/** A value held against its limit: above it the limit is broken, for the chip below it. */
+export interface Measure {
+  readonly limit: Limit;
+  readonly value: number;
+  readonly most: number;
 }
 
 /** Feeds a hand keeps up on a lathe without power feed; `common practice`. */
@@ -74,7 +93,68 @@ export function chooseCut(wanted: CutWanted, cutter: Cutter, lathe: Lathe): Chos
   const best = bestOf(wanted, cutter, lathe, rpm);
   const weak = best.broken.includes('power') && slower.length > 0;
   const chosen = weak ? pick(best, bestOf(wanted, cutter, lathe, slower)) : best;
-  return { ...finished(chosen, wanted, lathe), tooFast };
+  return {
+    ...finished(chosen, wanted, lathe),
+    tooFast,
+    binding: chosen.broken.length > 0 ? [] : bindingOf(chosen, wanted, cutter, lathe, [...slower, ...rpm]),
+    passed: chosen.over,
+  };
+}
+
+/** The three ways to be quicker, each with what it would break: by that the chosen cut is the quickest. */
+function bindingOf(
+  chosen: Candidate,
+  wanted: CutWanted,
+  cutter: Cutter,
+  lathe: Lathe,
+  speeds: readonly Rpm[],
+): Binding[] {
+  const { passes, feed, rpm, depth, force } = chosen;
+  const counts = passCounts(wanted, cutter);
+  const deeper = counts[counts.findIndex((c) => c.passes === passes) - 1] ?? onePassFewer(wanted, passes);
+  const coarser = feedsOf(lathe)
+    .toSorted((a, b) => a - b)
+    .find((f) => f > feed);
+  const faster = speeds.find((s) => s > rpm);
+  const judged = (cut: Pick<Candidate, 'depth' | 'feed' | 'rpm' | 'passes'>, same?: TurningForce) => {
+    const rough = wanted.finish === undefined ? 0 : roughness(cut.feed, cutter.noseRadius);
+    const found = judge(
+      wanted,
+      cutter,
+      { ...cut, force: same ?? forceOf(wanted, cutter, cut.depth, cut.feed) },
+      drivePower(lathe, cut.rpm),
+      rough,
+      lathe,
+    );
+    return found.over.toSorted((a, b) => excess(b) - excess(a))[0];
+  };
+  return [
+    { raise: 'depth', next: deeper?.depth, breaks: deeper && judged({ ...deeper, feed, rpm }) },
+    {
+      raise: 'feed',
+      next: coarser,
+      breaks: coarser === undefined ? undefined : judged({ passes, depth, feed: coarser, rpm }),
+    },
+    {
+      raise: 'speed',
+      next: faster,
+      breaks: faster === undefined ? undefined : judged({ passes, depth, feed, rpm: faster }, force),
+    },
+  ];
+}
+
+/** What a pass fewer would have to take, where it was not even considered. */
+function onePassFewer(
+  { total, division, fewestPasses }: CutWanted,
+  passes: number,
+): { passes: number; depth: Mm } | undefined {
+  if (passes <= Math.max(1, fewestPasses)) return undefined;
+  return { passes: passes - 1, depth: Math.ceil(Math.floor(total / division + 1e-6) / (passes - 1)) * division };
+}
+
+/** How far a limit is passed: above 1 it is broken. */
+function excess({ limit, value, most }: Measure): number {
+  return limit === 'chip' ? most / value : value / most;
 }
 
 interface Candidate {
@@ -86,6 +166,7 @@ interface Candidate {
   readonly power: number;
   readonly powerShare: number;
   readonly bending: Mm;
+  readonly over: readonly Measure[];
   readonly broken: readonly Limit[];
   readonly weight: number;
   /** How far the broken limits are passed, as a sum of ratios. */
@@ -108,7 +189,7 @@ function bestOf(wanted: CutWanted, cutter: Cutter, lathe: Lathe, speeds: readonl
   const drive = new Map(speeds.map((rpm) => [rpm, drivePower(lathe, rpm)]));
   let best: Candidate | undefined;
   for (const feed of feedsOf(lathe)) {
-    const rough = wanted.finish === undefined ? 0 : roughness(feed, cutter.noseRadius) / wanted.finish;
+    const rough = wanted.finish === undefined ? 0 : roughness(feed, cutter.noseRadius);
     for (const { passes, depth } of counts) {
       if (best?.weight === 0 && passTime(wanted, feed, fastest) * passes >= best.time) break;
       const force = forceOf(wanted, cutter, depth, feed);
@@ -156,23 +237,23 @@ function judge(
   const power = motorPower(cuttingPower(force.cutting, speed), lathe.drive.efficiency ?? usualEfficiency);
   const powerShare = power / available;
   const bending = 2 * force.radial * wanted.yielding;
-  // Each as value over limit: above 1 it is broken.
-  const ratios: readonly (readonly [Limit, number])[] = [
-    ['bending', bending / wanted.bendingLimit],
-    ['power', powerShare / usablePower],
-    ['cutter', depth / (cutter.maxDepth + 1e-9)],
-    ['chip', minimumChip(cutter.edge).usual / force.chipThickness],
-    ['finish', rough],
+  const measures: readonly Measure[] = [
+    { limit: 'bending', value: bending, most: wanted.bendingLimit },
+    { limit: 'power', value: powerShare, most: usablePower },
+    { limit: 'cutter', value: depth, most: cutter.maxDepth + 1e-9 },
+    { limit: 'chip', value: force.chipThickness, most: minimumChip(cutter.edge).usual },
+    { limit: 'finish', value: rough, most: wanted.finish ?? Number.POSITIVE_INFINITY },
   ];
-  const over = ratios.filter(([, ratio]) => ratio > 1);
+  const over = measures.filter((m) => excess(m) > 1);
   return {
     ...cut,
     power,
     powerShare,
     bending,
-    broken: over.map(([limit]) => limit),
-    weight: over.reduce((sum, [limit]) => sum + weights[limit], 0),
-    excess: over.reduce((sum, [, ratio]) => sum + Math.min(ratio, 1e6), 0),
+    over,
+    broken: over.map(({ limit }) => limit),
+    weight: over.reduce((sum, { limit }) => sum + weights[limit], 0),
+    excess: over.reduce((sum, m) => sum + Math.min(excess(m), 1e6), 0),
     time: passes * passTime(wanted, feed, rpm),
   };
 }
@@ -207,7 +288,11 @@ function passCounts(wanted: CutWanted, cutter: Cutter): { passes: number; depth:
   }
 }
 
-function finished(chosen: Candidate, wanted: CutWanted, lathe: Lathe): Omit<ChosenCut, 'tooFast'> {
+function finished(
+  chosen: Candidate,
+  wanted: CutWanted,
+  lathe: Lathe,
+): Omit<ChosenCut, 'tooFast' | 'binding' | 'passed'> {
   const { depth, feed, rpm, passes, force, power, powerShare, bending, broken, time } = chosen;
   return {
     numbers: {

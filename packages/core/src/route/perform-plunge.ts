@@ -4,6 +4,7 @@ import { groovingForce } from '../cutting/grooving.ts';
 import type { Finding } from '../finding.ts';
 import { spindleSpeeds } from '../lathe/drive.ts';
 import { type Mm, type Rpm, radians } from '../units/quantities.ts';
+import { handCutInWords } from './choice-in-words.ts';
 import { groovingCutter, partingCutter } from './choose-cutter.ts';
 import { insideCutter, missingCutter, plungeFindings } from './cut-findings.ts';
 import type { Draft, Task } from './draft.ts';
@@ -66,6 +67,7 @@ export function performGroove(
     cutting: table.rows.length * ((60 * depth) / (cut.feed * cut.speed) + 20),
     tables: [table],
     findings: [...findings, ...plungeFindings(draft, cut)],
+    why: plungeWhy(scene, cutter, cut),
   };
 }
 
@@ -78,7 +80,20 @@ export function performPartOff(scene: Scene, draft: Draft, diameter: Mm, holding
   const give = giveOver(scene.part, work, holding, draft.from, draft.to);
   const cut = plungeCut(scene, cutter, diameter, depth, 1, give);
   const cutting = cut ? (60 * depth) / (cut.feed * cut.speed) + 300 : 420;
-  return { ...nothing(work), cutter, cut, cutting, needs, findings: cut ? plungeFindings(draft, cut) : [] };
+  return {
+    ...nothing(work),
+    cutter,
+    cut,
+    cutting,
+    needs,
+    findings: cut ? plungeFindings(draft, cut) : [],
+    why: cut ? plungeWhy(scene, cutter, cut) : [],
+  };
+}
+
+function plungeWhy({ machining }: Scene, cutter: Cutter, cut: CutNumbers): string[] {
+  const published = machining && plungeSpeed(machining, cutter);
+  return published === undefined ? [] : [handCutInWords(cut, published)];
 }
 
 function plungeCut(

@@ -3,6 +3,7 @@ import type { Cutter } from '../cutting/cutter.ts';
 import { turningForce } from '../cutting/turning-force.ts';
 import type { Finding } from '../finding.ts';
 import { type Mm, radians } from '../units/quantities.ts';
+import { handCutInWords } from './choice-in-words.ts';
 import { boringCutter, turningCutter } from './choose-cutter.ts';
 import { curveHidden, missingBar, missingCutter } from './cut-findings.ts';
 import type { Draft, Task } from './draft.ts';
@@ -75,6 +76,7 @@ export function performCone(
     cut,
     cutting: table.rows.length * (time + 15) + 600,
     tables: [table],
+    why: slideWhy(scene, cutter, cut),
     findings: travel !== undefined && travel < side ? [longerThanSlide(draft, side, travel)] : [],
   };
 }
@@ -130,7 +132,15 @@ export function performCurve(
     passes: table.rows.length,
     where: 'outside',
   });
-  return { ...nothing(after), cutter, cut, cutting: 45 * table.rows.length + 900, tables: [table], findings };
+  return {
+    ...nothing(after),
+    cutter,
+    cut,
+    cutting: 45 * table.rows.length + 900,
+    tables: [table],
+    findings,
+    why: slideWhy(scene, cutter, cut),
+  };
 }
 
 function noDialAlong(draft: Draft): Finding {
@@ -143,6 +153,11 @@ function noDialAlong(draft: Draft): Finding {
     because: [],
     remedies: ['Enter the dial of the top slide', 'Turn it by eye to a template'],
   };
+}
+
+function slideWhy({ machining }: Scene, cutter: Cutter, cut: CutNumbers | undefined): string[] {
+  const published = machining && speedRange(machining.data, cutter.material, 'finish');
+  return cut && published ? [handCutInWords(cut, published.high)] : [];
 }
 
 /** A cut by hand at the speed published for finishing; nothing where none is published. */

@@ -4,7 +4,8 @@ import type { Finding } from '../finding.ts';
 import type { PartResult } from '../part/part-result.ts';
 import { clamped, deflectionUnderUnitLoad, type MmPerNewton } from '../structure/stepped-beam.ts';
 import type { Mm } from '../units/quantities.ts';
-import { type ChosenCut, chooseCut } from './choose-cut.ts';
+import { choiceInWords } from './choice-in-words.ts';
+import { chooseCut } from './choose-cut.ts';
 import { boringCutter, turningCutter } from './choose-cutter.ts';
 import { barTooShort, cutFindings, missingBar, missingCutter, noseTooLarge } from './cut-findings.ts';
 import type { Draft, Task } from './draft.ts';
@@ -115,14 +116,6 @@ function paperFollows(part: PartResult, draft: Draft, task: Turn): number | unde
   const polished =
     task.finish !== undefined && task.finish <= 0.8 && part.outside.some((s) => draft.features.includes(s.feature.id));
   return polished ? 1.6 : task.finish;
-}
-
-export function choiceInWords(chosen: ChosenCut): string {
-  const { numbers } = chosen;
-  const feed = numbers.byHand ? `by hand, about ${numbers.feed} mm a turn` : `${numbers.feed} mm a turn`;
-  const passes = `${numbers.passes} ${numbers.passes === 1 ? 'pass' : 'passes'} of ${Number(numbers.depth.toFixed(3))} mm at ${numbers.speed} rpm and ${feed}`;
-  if (chosen.broken.length > 0) return `${passes}: no cut keeps every limit, this one passes them least.`;
-  return `${passes}: the quickest of this lathe's speeds and feeds within power, bending and chip thickness.`;
 }
 
 /** Smallest step set in facing, where the dial along the work has none finer; `common practice`. */

@@ -381,3 +381,10 @@ test('a thread names its change gears, and one that no wheels give is stopped', 
   expect(geared.tables.find((t) => t.kind === 'thread')?.notes.join(' ')).toContain('70 turns with the spindle');
   expect(stops(plan({ threads }, lathe({ changeGears: [20, 80] })))).toContain('route.no-gear-train');
 });
+
+test('every operation with a cut says what keeps it from being quicker, or what it asks of drive and work', () => {
+  const grooves = [{ id: 'g', on: 'shank', along: 10, width: 3, floorDiameter: 10, purpose: 'other' as const }];
+  const cut = plan({ grooves }).operations.filter((o) => o.cut);
+  expect(new Set(cut.map((o) => o.kind)).size).toBeGreaterThanOrEqual(5);
+  for (const o of cut) expect(o.why.join(' ')).toMatch(/the quickest of|no cut keeps every limit|% of the drive/);
+});
