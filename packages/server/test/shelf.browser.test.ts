@@ -61,7 +61,8 @@ describe('the shelf', () => {
       await onShelf(page, copy).waitFor();
       await page.getByRole('button', { name: `Remove: ${copy}`, exact: true }).click();
       await onShelf(page, copy).waitFor({ state: 'detached' });
-      await page.getByRole('button', { name: 'Put it back' }).click();
+      await page.reload();
+      await page.getByRole('button', { name: `Put it back: ${copy}` }).click();
       await onShelf(page, copy).waitFor();
       await page.getByRole('button', { name: `Remove: ${copy}`, exact: true }).click();
       await onShelf(page, copy).waitFor({ state: 'detached' });

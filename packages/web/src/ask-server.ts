@@ -41,9 +41,19 @@ export interface SaveRequest {
 export const jobAddress = (id: string): string => `/api/jobs/${encodeURIComponent(id)}`;
 export const workshopAddress = '/api/workshop';
 
-export function listJobs(search: string, signal: AbortSignal): Promise<{ total: number; jobs: readonly JobEntry[] }> {
+export interface JobList {
+  readonly total: number;
+  readonly jobs: readonly JobEntry[];
+}
+
+export function listJobs(search: string, signal: AbortSignal): Promise<JobList> {
   const query = new URLSearchParams({ search, limit: '200', offset: '0' });
   return fetchJson(`/api/jobs?${query}`, { signal });
+}
+
+/** Jobs that were removed; the bin is not searched. */
+export function listBin(signal: AbortSignal): Promise<JobList> {
+  return fetchJson('/api/jobs?bin=yes&limit=200', { signal });
 }
 
 export function readStored(address: string, signal: AbortSignal): Promise<Stored> {

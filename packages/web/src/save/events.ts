@@ -34,6 +34,8 @@ function connect(): EventSource {
       const news = { kind, ...(typeof data === 'object' ? data : {}) };
       if (isNews(news)) all(news);
     });
+  // More happened than the server could tell: the same as having been away.
+  events.addEventListener('missed', () => all({ kind: 'back' }));
   let opened = false;
   events.addEventListener('open', () => {
     if (opened) all({ kind: 'back' });

@@ -1,7 +1,7 @@
 /** The shelf: every job with its drawing, how far it has come, and the worst that was found. */
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { JobEntry } from '../answer.ts';
-import { copyJob, importJob, jobAddress, listJobs, removeJob, unbinJob } from '../ask-server.ts';
+import { copyJob, importJob, type JobList, jobAddress, listBin, listJobs, removeJob, unbinJob } from '../ask-server.ts';
 import { levelMarks, levelWords } from '../parts/levels.ts';
 import { go, linkTo } from '../place.ts';
 import { whenNews } from '../save/events.ts';
@@ -15,10 +15,10 @@ const demonstration = 'valve-guide-pin';
 
 export function Shelf() {
   const [search, setSearch] = useState('');
-  const [list, setList] = useState<{ total: number; jobs: readonly JobEntry[] }>();
+  const [list, setList] = useState<JobList>();
+  const [bin, setBin] = useState<JobList>();
   const [trouble, setTrouble] = useState('');
   const [silence, setSilence] = useState('');
-  const [removed, setRemoved] = useState<JobEntry>();
   const file = useRef<HTMLInputElement>(null);
 
   const load = useCallback(async (words: string, signal: AbortSignal): Promise<void> => {
@@ -28,6 +28,7 @@ export function Shelf() {
       if (firstVisit() && found.jobs.some((job) => job.id === demonstration))
         return go({ screen: 'job', job: demonstration, stage: 'part' }, 'instead');
       setList(found);
+      setBin(await listBin(signal));
       setSilence('');
     } catch (error) {
       if (!signal.aborted) setSilence(error instanceof Error ? error.message : 'The list of jobs did not come.');
@@ -92,20 +93,6 @@ export function Shelf() {
         <p role="status" className="understood">
           {list === undefined ? 'Opening the jobs …' : countWords(list.total, search)}
         </p>
-        {removed && (
-          <p className="binned">
-            “{removed.title}” lies in the bin.{' '}
-            <button
-              type="button"
-              onClick={() => {
-                setRemoved(undefined);
-                void doing(() => unbinJob(removed.id));
-              }}
-            >
-              Put it back
-            </button>
-          </p>
-        )}
         <ul className="jobs-on-shelf">
           {(list?.jobs ?? []).map((job) => (
             <li key={job.id}>
@@ -113,16 +100,30 @@ export function Shelf() {
                 job={job}
                 undelivered={undelivered.includes(`job.${job.id}`)}
                 copy={() => void doing(() => copyJob(job.id))}
-                remove={() =>
-                  void doing(async () => {
-                    await removeJob(job.id);
-                    setRemoved(job);
-                  })
-                }
+                remove={() => void doing(() => removeJob(job.id))}
               />
             </li>
           ))}
         </ul>
+        {bin !== undefined && bin.total > 0 && (
+          <section className="binned" aria-labelledby="bin-heading">
+            <h2 id="bin-heading">In the bin</h2>
+            <ul>
+              {bin.jobs.map(({ id, title }) => (
+                <li key={id}>
+                  {title}{' '}
+                  <button
+                    type="button"
+                    onClick={() => void doing(() => unbinJob(id))}
+                    aria-label={`Put it back: ${title}`}
+                  >
+                    Put it back
+                  </button>
+                </li>
+              ))}
+            </ul>
+          </section>
+        )}
       </main>
     </>
   );
