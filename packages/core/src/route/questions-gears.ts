@@ -30,8 +30,14 @@ const changeGears = defineQuestion({
     ).optional(),
     leadscrew: z
       .discriminatedUnion('kind', [
-        z.strictObject({ kind: z.literal('metric'), pitch: numberField('pitch', 'mm', 0.5, 12) }),
-        z.strictObject({ kind: z.literal('inch'), threadsPerInch: numberField('threads', 'per inch', 2, 40) }),
+        z.strictObject({
+          kind: z.literal('metric').describe('pitch in millimetres'),
+          pitch: numberField('pitch', 'mm', 0.5, 12),
+        }),
+        z.strictObject({
+          kind: z.literal('inch').describe('threads to the inch'),
+          threadsPerInch: numberField('threads', 'per inch', 2, 40),
+        }),
       ])
       .describe('leadscrew of the lathe'),
     gears: z

@@ -49,8 +49,7 @@ export function halfNuts(train: GearTrain, lead: Mm, screw: Leadscrew, dial?: Th
     keep: 'closed',
     says: `Leave the half nuts closed from the first pass to the last: ${why}. Stop the spindle, draw out, and run it backwards to return.`,
   });
-  if (train.error !== 0)
-    return closed('thread and leadscrew never come into step again with a train that is not exact');
+  if (train.error !== 0) return closed('a thread dial and round distances do not hold for a train that is not exact');
   const every = inStepAfter(lead, screw.pitch);
   if (every !== undefined && Math.abs(every - screw.pitch) < 1e-9)
     return { keep: 'anywhere', every, says: 'The half nuts may be opened and closed anywhere.' };
@@ -68,7 +67,7 @@ export function halfNuts(train: GearTrain, lead: Mm, screw: Leadscrew, dial?: Th
     };
   }
   if (every === undefined || screw.kind === 'inch')
-    return closed('the leadscrew and the thread are in different units');
+    return closed('thread and leadscrew come into step again only after a long way');
   return {
     keep: 'at steps',
     every,
