@@ -3,7 +3,9 @@ import { Command } from 'commander';
 import type { AskOptions } from './commands/ask.ts';
 import type { AssessOptions } from './commands/assess.ts';
 import type { DataOptions } from './commands/backup.ts';
+import type { CutOptions } from './commands/cut.ts';
 import type { DrawingOptions } from './commands/drawing.ts';
+import type { LatheOptions } from './commands/lathe.ts';
 import type { PacketOptions } from './commands/packet.ts';
 import type { ServeOptions } from './commands/serve.ts';
 import type { TablesOptions } from './commands/tables.ts';
@@ -122,6 +124,48 @@ export function createProgram(terminal: Terminal, done: (code: ExitCode) => void
     .action(async (job: string, options: PacketOptions) => {
       const { packetCommand } = await import('./commands/packet.ts');
       done(await packetCommand(job, options, terminal));
+    });
+
+  program.commandsGroup('The lathe');
+  command(
+    'lathe <workshop>',
+    'Says how stiff this lathe is as far as is known, what its tests taught, and which test is worth doing next.',
+    'sparewright lathe examples/light-bench.workshop.json',
+  )
+    .option('--state <name>', 'state of the lathe; left out, its present one')
+    .option('--json', 'the figures as JSON, for other programs')
+    .action(async (workshop: string, options: LatheOptions) => {
+      const { latheCommand } = await import('./commands/lathe.ts');
+      done(await latheCommand(workshop, options, terminal));
+    });
+
+  command(
+    'cut',
+    'Judges one cut along a bar: force, power, what it leaves on, whether it sings, and whether it goes.',
+    [
+      'sparewright cut --workshop examples/light-bench.workshop.json --material 303',
+      '    --diameter 10 --out 40 --depth 0.1 --feed 0.05 --speed 400',
+    ].join(' \\\n  '),
+  )
+    .requiredOption('--workshop <file>', 'lathe and cutters')
+    .requiredOption('--material <name>', 'what is cut, by any name')
+    .requiredOption('--diameter <length>', 'of the bar; bare numbers in the unit of the workshop')
+    .requiredOption('--out <length>', 'how far the bar stands out of the jaws')
+    .requiredOption('--depth <length>', 'of cut, on the radius')
+    .requiredOption('--feed <length>', 'for each turn')
+    .requiredOption('--speed <rpm>', 'of the spindle')
+    .option('--tailstock', 'the end is held by the tailstock centre')
+    .option(
+      '--grip <length>',
+      'held in the jaws; left out, the length of the jaws of the first chuck that takes the bar',
+    )
+    .option('--cutter <id>', 'as listed in the workshop; left out, its first turning cutter')
+    .option('--limit <length>', 'greatest difference of diameter along the work that will do')
+    .option('--state <name>', 'state of the lathe; left out, its present one')
+    .option('--json', 'the figures as JSON, for other programs')
+    .action(async (options: CutOptions) => {
+      const { cutCommand } = await import('./commands/cut.ts');
+      done(await cutCommand(options, terminal));
     });
 
   program.commandsGroup('A question');

@@ -48,7 +48,15 @@ export function readWorkshopFor(jobFile: string, named: string | undefined): Rea
 }
 
 function workshopIn(file: string): Workshop {
-  return naming(file, () => readWorkshop(parseJson(readText(file, 'a workshop file'), file)));
+  return readWorkshopFile(file).workshop;
+}
+
+/** A workshop by itself, and as written, which is what questions take. */
+export function readWorkshopFile(file: string): { readonly document: unknown; readonly workshop: Workshop } {
+  return naming(file, () => {
+    const document = parseJson(readText(file, 'a workshop file'), file);
+    return { document, workshop: readWorkshop(document) };
+  });
 }
 
 function workshopsBeside(jobFile: string): string[] {

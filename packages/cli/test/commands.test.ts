@@ -263,6 +263,7 @@ describe('help teaches', () => {
     expect(code).toBe(0);
     for (const word of [
       'A job',
+      'The lathe',
       'A question',
       'The workbench',
       'assess',
@@ -280,7 +281,7 @@ describe('help teaches', () => {
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(100);
   });
 
-  test.each(['assess', 'check', 'tables', 'drawing', 'packet', 'ask', 'serve'])(
+  test.each(['assess', 'check', 'tables', 'drawing', 'packet', 'lathe', 'cut', 'ask', 'serve'])(
     '%s --help has an example',
     async (name) => {
       const { code, out } = await runHere([name, '--help']);

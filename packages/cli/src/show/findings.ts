@@ -33,17 +33,26 @@ export function hasStop(assessment: Assessment): boolean {
   return assessment.findings.some((f) => f.level === 'stop');
 }
 
-function oneFinding(finding: Finding, job: Job, assessment: Assessment, { width, ink }: Terminal): string[] {
+function oneFinding(finding: Finding, job: Job, assessment: Assessment, terminal: Terminal): string[] {
   const shown = presentFinding(finding, presentSettings(job));
-  const inks = { stop: ink.red, caution: ink.yellow, note: ink.dim };
-  const word = levelWords[finding.level].padEnd(margin - 2);
   const place = presentPlace(finding.at, job, assessment);
-  const [head = '', ...rest] = paragraph(`${place}: ${shown.headline}`, { width, indent: margin });
   const because = shown.because.map((b) => (b.source === undefined ? b.text : `${b.text} (${b.source})`));
+  return plainFinding({ ...finding, says: `${place}: ${shown.headline}`, remedies: shown.remedies }, terminal, because);
+}
+
+/** A finding that speaks for itself: how bad, what, what helps. */
+export function plainFinding(
+  { level, says, remedies }: Pick<Finding, 'level' | 'says' | 'remedies'>,
+  { width, ink }: Terminal,
+  because: readonly string[] = [],
+): string[] {
+  const inks = { stop: ink.red, caution: ink.yellow, note: ink.dim };
+  const word = levelWords[level].padEnd(margin - 2);
+  const [head = '', ...rest] = paragraph(says, { width, indent: margin });
   return [
-    `  ${inks[finding.level](word)}${head.slice(margin)}`,
+    `  ${inks[level](word)}${head.slice(margin)}`,
     ...rest,
     ...because.flatMap((text) => paragraph(text, { width, indent: margin, mark: '· ', ink: ink.dim })),
-    ...shown.remedies.flatMap((text) => paragraph(text, { width, indent: margin, mark: 'Try: ' })),
+    ...remedies.flatMap((text) => paragraph(text, { width, indent: margin, mark: 'Try: ' })),
   ];
 }

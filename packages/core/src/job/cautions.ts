@@ -40,7 +40,8 @@ const byHazard: Record<Hazard, readonly string[]> = {
   ],
 };
 
-const always = [
+/** Whatever is turned. */
+export const turningCautions: readonly string[] = [
   'Chuck key out before anything is switched on; turn the chuck once by hand after every change of set-up.',
   'Eye protection always; no gloves, rings, ties or loose cuffs; long hair tied up.',
   'Stop the spindle before measuring, before touching swarf, before reaching over the work. Swarf is hooked or brushed, never pulled by hand.',
@@ -61,6 +62,6 @@ export function cautionsFor(hazard: Hazard, duty: Duty | undefined, route: Route
       about: 'pressure',
       says: `The duty names a pressure but the job is classed as ordinary. ${defer}`,
     });
-  if (route) cautions.push(...always.map((says, i) => ({ id: `lathe-${i + 1}`, about: 'lathe work', says })));
+  if (route) cautions.push(...turningCautions.map((says, i) => ({ id: `lathe-${i + 1}`, about: 'lathe work', says })));
   return cautions;
 }

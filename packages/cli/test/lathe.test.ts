@@ -1,0 +1,161 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { cutOnLathe } from '@sparewright/core/lathe/cut-on-lathe';
+import { ask } from '@sparewright/core/questions/ask';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { exampleDocument, examplesFolder } from './mutations.ts';
+import { runHere } from './terminal.ts';
+
+let folder = '';
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'sparewright-lathe-'));
+});
+afterEach(() => {
+  rmSync(folder, { recursive: true, force: true });
+});
+
+const shop = fileURLToPath(new URL('light-bench.workshop.json', examplesFolder));
+const workshop: unknown = JSON.parse(readFileSync(shop, 'utf8'));
+
+/** The example workshop with a push at the spindle nose: 100 N move it 20 µm. */
+function pushedShop(): string {
+  const document = Object(exampleDocument('light-bench.workshop.json'));
+  const readings = [0, 100, 200].map((force) => ({ force, up: force / 5 }));
+  document.lathe.tests = { pushes: [{ id: 'nose', at: 'spindle nose', readings }] };
+  const path = join(folder, 'pushed.workshop.json');
+  writeFileSync(path, JSON.stringify(document));
+  return path;
+}
+
+const cut = (more: readonly string[] = [], changed: Readonly<Record<string, string>> = {}) => {
+  const options = { material: '303', diameter: '10', out: '40', depth: '0.1', feed: '0.05', speed: '400', ...changed };
+  const given = Object.entries(options).flatMap(([name, value]) => [`--${name}`, value]);
+  return runHere(['cut', '--workshop', shop, ...given, ...more]);
+};
+
+async function judged(more: readonly string[] = [], changed: Readonly<Record<string, string>> = {}) {
+  const { code, out, err } = await cut([...more, '--json'], changed);
+  expect(code, err).toBe(0);
+  return Object(JSON.parse(out)).answer;
+}
+
+describe('lathe', () => {
+  test('shows every element with its bounds, that nothing was tested, and what to test first', async () => {
+    const { code, out } = await runHere(['lathe', shop]);
+    expect(code).toBe(0);
+    expect(out).toContain('0 tests entered');
+    expect(out).toMatch(/tailstock with its centre, .* to .*N\/µm +100 %/);
+    expect(out).toContain('Nothing was tested on this lathe yet');
+    expect(out).toMatch(/Worth testing next[\s\S]*push at the bar/);
+    expect(out).toContain('(from memory)');
+    expect(out).not.toContain('NaN');
+    for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(100);
+  });
+
+  test('a push of 100 N that moves the nose by 20 µm teaches 5 N/µm, and is no longer worth doing', async () => {
+    const { out } = await runHere(['lathe', pushedShop()]);
+    expect(out).toContain('1 test entered');
+    expect(out).toMatch(/What the tests taught\n {2}· nose \(.*\): spindle and headstock/);
+    const { out: json } = await runHere(['lathe', pushedShop(), '--json']);
+    const { answer, sources } = Object(JSON.parse(json));
+    const nose = answer.elements.find((e: { id: string }) => e.id === 'spindleRadial');
+    expect(Math.abs(nose.now.middle / 5 - 1)).toBeLessThan(0.02);
+    expect(nose.left).toBeLessThan(0.1);
+    expect(sources.length).toBeGreaterThan(0);
+  });
+
+  test('a job file, and a state that is not named, are refused in one line', async () => {
+    const job = await runHere(['lathe', fileURLToPath(new URL('plunger.job.json', examplesFolder))]);
+    expect(job).toMatchObject({ code: 2, out: '' });
+    expect(job.err).toContain('this must be a workshop document');
+    const state = await runHere(['lathe', shop, '--state', 'new gibs']);
+    expect(state).toMatchObject({ code: 2, out: '' });
+    expect(state.err).toContain('new gibs');
+  });
+});
+
+describe('cut', () => {
+  test('says the verdict with the number that decides, force, power, what is left on, and the cautions', async () => {
+    const { code, out, err } = await cut();
+    expect(code, err).toBe(0);
+    const answer = await judged();
+    expect(out.startsWith(answer.says)).toBe(true);
+    for (const word of [
+      'along the cut',
+      'W, ',
+      'Left on after one pass',
+      'chance that it sings',
+      'What was weighed',
+      'Chuck key out',
+    ]) {
+      expect(out).toContain(word);
+    }
+    expect(out).not.toContain('NaN');
+    for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(100);
+  });
+
+  test('the force is that of 0.5 mm × 0.1 mm worked by hand, 170.4 + 3.5 N', async () => {
+    const document = Object(exampleDocument('light-bench.workshop.json'));
+    // Nose, rake and approach as in the example of the question cut-on-lathe, worked by hand there.
+    const { input, gives } = Object(cutOnLathe.example);
+    document.cutters = input.workshop.cutters;
+    document.lathe = input.workshop.lathe;
+    const path = join(folder, 'hand.workshop.json');
+    writeFileSync(path, JSON.stringify(document));
+    const { out } = await runHere([
+      ...['cut', '--workshop', path, '--material', '303', '--diameter', '10', '--out', '30', '--depth', '0.5'],
+      ...['--feed', '0.1', '--speed', '800', '--grip', '18', '--json'],
+    ]);
+    expect(Object(JSON.parse(out)).answer).toMatchObject(gives);
+  });
+
+  test('gives the answer of the question, with the cutter and the jaws of the workshop', async () => {
+    const { out } = await cut(['--json']);
+    const same = ask('cut-on-lathe', {
+      workshop,
+      cutter: 'rough',
+      material: '303',
+      sections: [{ length: 40, outerDiameter: 10 }],
+      grip: 18,
+      depth: 0.1,
+      feed: 0.05,
+      speed: 400,
+    });
+    expect(JSON.parse(out)).toEqual(JSON.parse(JSON.stringify(same)));
+  });
+
+  test('the tailstock takes away most of what a long bar gives way', async () => {
+    const free = await judged([], { out: '100' });
+    const held = await judged(['--tailstock'], { out: '100' });
+    expect(held.taper.middle).toBeLessThan(0.5 * free.taper.middle);
+  });
+
+  test('lengths are read in inches where typed so, and shown in the unit of the workshop', async () => {
+    const inches = await judged([], { diameter: '10 mm', out: '1.5748 in' });
+    const metric = await judged();
+    expect(Math.abs(inches.taper.middle / metric.taper.middle - 1)).toBeLessThan(0.001);
+    const { out } = await cut([], { out: '1.5748 in' });
+    expect(out).toMatch(/40 mm {2}0\.\d{4} mm/);
+  });
+
+  test.each([
+    ['--diameter', { diameter: '-10' }],
+    ['--diameter', { diameter: 'thick' }],
+    ['--diameter', { diameter: '97' }],
+    ['--out', { out: '4000' }],
+    ['--out', { out: '301' }],
+    ['--depth', { depth: '0' }],
+    ['--feed', { feed: 'quick' }],
+    ['--speed', { speed: '0' }],
+    ['--material', { material: 'cheese' }],
+    ['--cutter', { cutter: 'groove-2' }],
+    ['--cutter', { cutter: 'no-such' }],
+  ])('%s is named when it will not do: %o', async (option, changed) => {
+    const { code, out, err } = await cut([], changed);
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err).toContain(`sparewright: ${option}`);
+    expect(err).not.toMatch(/\n\s+at /);
+  });
+});
