@@ -240,7 +240,7 @@ export function pairFindings(
       level: 'caution',
       stage,
       at,
-      says: `${eaten.commonName} corrodes where it touches ${(eaten === a ? b : a).commonName}, ${surroundingsSaid[surroundings]}`,
+      says: `The ${eaten.commonName} corrodes where it touches ${(eaten === a ? b : a).commonName}: ${surroundingsSaid[surroundings]}.`,
       because: [
         {
           what: 'difference of anodic index',
