@@ -29,6 +29,17 @@ function pushedShop(): string {
   return path;
 }
 
+const lengthNames = /^(swing|betweenCentres|spindleBore|from|to|jawLength|travel|noseRadius|overhang|maxDepth|feeds)$/;
+
+/** The same workshop with its lengths written in inches; its dials are left out of the question. */
+function inInches(document: unknown): unknown {
+  const written = JSON.stringify(document, (name, value: unknown) => {
+    if (!lengthNames.test(name)) return value;
+    return Array.isArray(value) ? value.map((v) => Number(v) / 25.4) : Number(value) / 25.4;
+  });
+  return { ...Object(JSON.parse(written)), units: 'in' };
+}
+
 const cut = (more: readonly string[] = [], changed: Readonly<Record<string, string>> = {}) => {
   const options = { material: '303', diameter: '10', out: '40', depth: '0.1', feed: '0.05', speed: '400', ...changed };
   const given = Object.entries(options).flatMap(([name, value]) => [`--${name}`, value]);
@@ -138,6 +149,27 @@ describe('cut', () => {
     expect(Math.abs(inches.taper.middle / metric.taper.middle - 1)).toBeLessThan(0.001);
     const { out } = await cut([], { out: '1.5748 in' });
     expect(out).toMatch(/40 mm {2}0\.\d{4} mm/);
+  });
+
+  test('a workshop in inches takes bare numbers as inches, the feed too, and shows inches', async () => {
+    const { input } = Object(cutOnLathe.example);
+    const inches = inInches(input.workshop);
+    const path = (name: string, document: unknown) => {
+      writeFileSync(join(folder, name), JSON.stringify(document));
+      return join(folder, name);
+    };
+    const judge = (file: string, sizes: readonly string[]) => {
+      const [diameter = '', out = '', depth = '', feed = ''] = sizes;
+      const lengths = ['--diameter', diameter, '--out', out, '--depth', depth, '--feed', feed];
+      return runHere(['cut', '--workshop', file, '--material', '303', ...lengths, '--speed', '800']);
+    };
+    const metric = await judge(path('mm.workshop.json', input.workshop), ['12.7', '25.4', '0.508', '0.0508']);
+    const imperial = await judge(path('in.workshop.json', inches), ['1/2', '1', '.02', '.002']);
+    expect(imperial.err).toBe('');
+    const force = /along the cut (\S+) N/;
+    expect(force.exec(imperial.out)?.[1]).toBe(force.exec(metric.out)?.[1]);
+    expect(imperial.out).toMatch(/1\.00 in {2}0\.\d{5} in/);
+    expect(imperial.out).toContain('Ø1/2 in');
   });
 
   test.each([
