@@ -7,7 +7,7 @@ import type { Second } from '../units/quantities.ts';
 import { cuttingListInWords } from './cutting-list.ts';
 import type { Draft } from './draft.ts';
 import { draftSetup } from './draft-setup.ts';
-import { barFor, chuckFor, cutOff, firstHolding, type Holding, needsBlank, secondHolding } from './hold.ts';
+import { barFor, chuckFor, cutOff, firstHolding, type Holding, needsBlank } from './hold.ts';
 import { holdingFindings } from './hold-findings.ts';
 import { machiningOf } from './machining.ts';
 import { setupHandling } from './practice.ts';
@@ -15,6 +15,7 @@ import { inOrder } from './precedence.ts';
 import { type Realised, realise } from './realise.ts';
 import type { RouteResult } from './route-result.ts';
 import type { RouteWishes } from './schema.ts';
+import { secondHolding } from './second-holding.ts';
 import { chooseStock } from './stock.ts';
 
 /** A route for a part that has at least one section; undefined for an empty one. */
