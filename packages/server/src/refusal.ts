@@ -1,9 +1,9 @@
 /** Every refusal has one shape: a message and, for documents, what is wrong where. */
 import { DomainError, InputError, show } from '@sparewright/core/errors';
+import type { Refusal } from '@sparewright/output/present/job-view';
 import { StoreError, type StoreReason } from '@sparewright/store/store-error';
 import type { Context } from 'hono';
 import type { ContentfulStatusCode } from 'hono/utils/http-status';
-import type { Refusal } from './answer.ts';
 
 export function refuse(
   c: Context,

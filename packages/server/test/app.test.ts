@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { readJob } from '@sparewright/core/job/read-document';
+import type { JobEntry, JobPage, Refusal } from '@sparewright/output/present/job-view';
 import { describe, expect, it } from 'vitest';
-import type { JobEntry, JobPage, Refusal } from '../src/answer.ts';
 import { get, ownFaults, post, send } from './ask-app.ts';
 import { places } from './places.ts';
 
@@ -218,11 +218,6 @@ describe('what is refused before anything is computed', () => {
 });
 
 describe('the screens', () => {
-  it('hold the same words about the answers as the server', () => {
-    const words = (folder: string) => readFileSync(join(folder, 'answer.ts'), 'utf8');
-    expect(words(places.webSources)).toBe(words(places.serverSources));
-  });
-
   it.each(['/../package.json', '/..%2f..%2fpackage.json', '/assets/../../src/main.tsx', '/%00', '/index.html/x'])(
     'are all there is: %s leads nowhere',
     async (path) => {

@@ -7,6 +7,4 @@ export const places = {
   examples: folder('examples'),
   web: folder('packages/web/dist'),
   pictures: folder('docs/pictures'),
-  webSources: folder('packages/web/src'),
-  serverSources: folder('packages/server/src'),
 };

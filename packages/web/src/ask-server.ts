@@ -1,6 +1,6 @@
 /** The server's answers, and its refusals as errors with their reasons. */
 import type { Json } from '@sparewright/core/job/merge';
-import type { JobEntry, JobPage, Refusal } from './answer.ts';
+import type { JobEntry, JobPage, Refusal } from '@sparewright/output/present/job-view';
 import type { RevisionEntry } from './save/steps.ts';
 
 export class Refused extends Error {

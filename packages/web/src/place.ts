@@ -1,6 +1,7 @@
 /** What is looked at; kept in the address, so that reloading and going back stay in place. */
+
+import type { StageName } from '@sparewright/output/present/job-view';
 import { type MouseEvent, useSyncExternalStore } from 'react';
-import type { StageName } from './answer.ts';
 
 export type Place =
   | { readonly screen: 'shelf' | 'new' }

@@ -1,5 +1,5 @@
 /** Reads the server's SVG as a tree, never as markup of the page, and marks what is chosen or has something found on it. */
-import type { FindingView, SizeRow } from './answer.ts';
+import type { FindingView, SizeRow } from '@sparewright/output/present/job-view';
 import { belongsTo } from './marks.ts';
 
 /** @throws Error when the text is no SVG, which the server never sends */

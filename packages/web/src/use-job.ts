@@ -1,8 +1,8 @@
 /** One job, or the workshop, on the page: opened, kept, and shown anew with every change. */
 
 import type { Json } from '@sparewright/core/job/merge';
+import type { JobPage } from '@sparewright/output/present/job-view';
 import { useEffect, useMemo, useState } from 'react';
-import type { JobPage } from './answer.ts';
 import { assessJob, jobAddress, workshopAddress } from './ask-server.ts';
 import { type Path, withValue } from './document.ts';
 import { type Desk, type DeskOptions, type DeskState, openDesk, unopened } from './save/desk.ts';

@@ -5,11 +5,11 @@ import type { Job } from '@sparewright/core/job/schema';
 import type { Workshop } from '@sparewright/core/lathe/schema';
 import { drawingSettings } from '@sparewright/output/present/drawing-settings';
 import { presentFinding } from '@sparewright/output/present/finding';
+import type { FindingView, JobPage, StageName } from '@sparewright/output/present/job-view';
 import { presentPlace } from '@sparewright/output/present/place';
 import { type PresentSettings, presentSettings } from '@sparewright/output/present/settings';
 import { presentStages } from '@sparewright/output/present/stages';
 import { paintSvg } from '@sparewright/output/svg/paint';
-import type { FindingView, JobPage, StageName } from '../answer.ts';
 import { sheetsOf } from './sheets.ts';
 import { sizeRows } from './sizes.ts';
 

@@ -7,8 +7,8 @@ import { setupSheet } from '@sparewright/output/packet/sheets/setup';
 import { sizesSheet } from '@sparewright/output/packet/sheets/sizes';
 import { stockSheet } from '@sparewright/output/packet/sheets/stock';
 import { stopPointSheet } from '@sparewright/output/packet/sheets/stop-points';
+import type { JobPage, SheetBlock, TableView } from '@sparewright/output/present/job-view';
 import { presentNumber } from '@sparewright/output/present/number';
-import type { JobPage, SheetBlock, TableView } from '../answer.ts';
 
 /** Pictures of the sheets are left to the packet. */
 const noSketch = { file: '', describes: '' };

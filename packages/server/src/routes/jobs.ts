@@ -1,8 +1,9 @@
 /** The shelf of jobs, and each job with its revisions. */
+
+import type { JobEntry as ListedJob } from '@sparewright/output/present/job-view';
 import type { JobEntry } from '@sparewright/store/jobs';
 import { Hono } from 'hono';
 import { z } from 'zod';
-import type { JobEntry as ListedJob } from '../answer.ts';
 import { bodyAs, queryAs, takesJson } from '../body.ts';
 import { jobPage } from '../page/job-page.ts';
 import type { Workbench } from '../workbench.ts';

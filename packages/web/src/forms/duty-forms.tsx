@@ -1,6 +1,6 @@
 /** What the part must do, typed: loads, the parts it works against, its seals and joints. */
 import type { Json } from '@sparewright/core/job/merge';
-import type { SizeRow } from '../answer.ts';
+import type { SizeRow } from '@sparewright/output/present/job-view';
 import { freeId, listAt, type Path, textAt } from '../document.ts';
 import type { Form } from '../use-job.ts';
 import { type Choice, choice, column, number, size, text, words } from './fields.ts';

@@ -1,6 +1,6 @@
 /** What was measured, typed: originals in hand, readings, and what an old manual says. */
 import type { Json } from '@sparewright/core/job/merge';
-import type { SizeRow } from '../answer.ts';
+import type { SizeRow } from '@sparewright/output/present/job-view';
 import { freeId, listAt, type Path, textAt } from '../document.ts';
 import type { Form } from '../use-job.ts';
 import { conditions } from './choices.ts';

@@ -1,5 +1,5 @@
 /** The words and tables of a sheet, in the order in which the server gives them. */
-import type { FactView, SheetBlock, TableView } from '../answer.ts';
+import type { FactView, SheetBlock, TableView } from '@sparewright/output/present/job-view';
 
 export function Blocks({ blocks }: { readonly blocks: readonly SheetBlock[] }) {
   const large = blocks.findIndex((b) => b.kind === 'heading' && !b.small);

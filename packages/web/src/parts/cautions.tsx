@@ -1,5 +1,5 @@
 /** Cautions of the job: always in sight, never in the way. */
-import type { JobPage } from '../answer.ts';
+import type { JobPage } from '@sparewright/output/present/job-view';
 
 export function Cautions({ page }: { readonly page: JobPage }) {
   if (page.cautions.length === 0) return null;

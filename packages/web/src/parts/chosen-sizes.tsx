@@ -1,5 +1,5 @@
 /** What is chosen on the drawing: its sizes to type anew, and what was found about it. */
-import type { FindingView, SizeRow } from '../answer.ts';
+import type { FindingView, SizeRow } from '@sparewright/output/present/job-view';
 import type { OpenJob } from '../use-job.ts';
 import { levelMarks, levelWords } from './levels.ts';
 import { SizeField } from './size-field.tsx';

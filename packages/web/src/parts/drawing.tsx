@@ -1,6 +1,7 @@
 /** The part's own drawing, and the way in to its numbers. The server paints it; here it is put in place and made touchable. */
+
+import type { JobPage } from '@sparewright/output/present/job-view';
 import { useEffect, useRef, useState } from 'react';
-import type { JobPage } from '../answer.ts';
 import { markSvg, readSvg, whenChosen } from '../svg.ts';
 
 interface Props {

@@ -1,5 +1,5 @@
 /** Everything the tool wants the person to know, worst first. */
-import type { FindingView } from '../answer.ts';
+import type { FindingView } from '@sparewright/output/present/job-view';
 import { belongsTo } from '../marks.ts';
 import { levelMarks, levelWords } from './levels.ts';
 

@@ -1,6 +1,7 @@
 /** One job: its drawing, how its stages stand, the chosen stage as a sheet, and what was found. */
+
+import type { FindingView, StageName } from '@sparewright/output/present/job-view';
 import { useEffect, useRef, useState } from 'react';
-import type { FindingView, StageName } from '../answer.ts';
 import { belongsTo } from '../marks.ts';
 import { go } from '../place.ts';
 import { Ways } from '../shelf/screen-head.tsx';

@@ -1,5 +1,5 @@
 /** A size to type anew, with what was understood or why it is not taken. */
-import type { SizeRow } from '../answer.ts';
+import type { SizeRow } from '@sparewright/output/present/job-view';
 import { pathText, textAt } from '../document.ts';
 import type { OpenJob } from '../use-job.ts';
 

@@ -1,5 +1,5 @@
 /** Every size of the part with its limits; what was typed can be typed anew in its place. */
-import type { JobPage } from '../answer.ts';
+import type { JobPage } from '@sparewright/output/present/job-view';
 import { belongsTo } from '../marks.ts';
 import type { OpenJob } from '../use-job.ts';
 import { SizeField } from './size-field.tsx';

@@ -1,5 +1,5 @@
 /** The chosen stage as a sheet. */
-import type { JobPage, StageName } from '../answer.ts';
+import type { JobPage, StageName } from '@sparewright/output/present/job-view';
 import { DutyForms } from '../forms/duty-forms.tsx';
 import { EvidenceForms, InspectionForms } from '../forms/evidence-forms.tsx';
 import { JobForm } from '../forms/job-form.tsx';

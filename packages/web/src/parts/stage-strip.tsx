@@ -1,6 +1,7 @@
 /** The stages in their order, each saying how it stands. */
+
+import type { JobPage, StageName } from '@sparewright/output/present/job-view';
 import type { KeyboardEvent } from 'react';
-import type { JobPage, StageName } from '../answer.ts';
 
 interface Props {
   readonly stages: JobPage['stages'];

@@ -1,5 +1,5 @@
 /** The head of the sheet: what the job is, how it is kept, and the ways to the other screens. */
-import type { JobPage } from '../answer.ts';
+import type { JobPage } from '@sparewright/output/present/job-view';
 import { Ways } from '../shelf/screen-head.tsx';
 import type { OpenJob } from '../use-job.ts';
 import { levelWords } from './levels.ts';

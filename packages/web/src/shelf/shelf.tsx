@@ -1,6 +1,7 @@
 /** The shelf: every job with its drawing, how far it has come, and the worst that was found. */
+
+import type { JobEntry } from '@sparewright/output/present/job-view';
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { JobEntry } from '../answer.ts';
 import { copyJob, importJob, type JobList, jobAddress, listBin, listJobs, removeJob, unbinJob } from '../ask-server.ts';
 import { levelMarks, levelWords } from '../parts/levels.ts';
 import { go, linkTo } from '../place.ts';

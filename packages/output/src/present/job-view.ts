@@ -1,7 +1,4 @@
-/**
- * What the server tells the screens, as plain data. The screens keep the same text as `packages/web/src/answer.ts`, for the two
- * meet over HTTP only; a test of the server compares them.
- */
+/** A job as the screens show it, as plain data: what the server tells and the page draws. */
 
 export type StageName = 'evidence' | 'part' | 'duty' | 'route' | 'bench' | 'inspection' | 'record';
 export type LevelName = 'stop' | 'caution' | 'note';
