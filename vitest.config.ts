@@ -6,6 +6,7 @@ export default defineConfig({
     reporters: ['default', './scripts/testing/totals.mjs'],
     allowOnly: false,
     environment: 'node',
+    setupFiles: ['./scripts/testing/seed.mjs'],
     projects: [
       { extends: true, test: { name: 'gates', ...categories.gates, testTimeout: 120_000, hookTimeout: 120_000 } },
       { extends: true, test: { name: 'unit', ...categories.unit } },
