@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { exampleJob, exampleWorkshop } from '../../test/examples.ts';
 import { definePart } from '../part/define-part.ts';
+import { lastCutSpread } from '../route/last-cut.ts';
 import { planRoute } from '../route/plan-route.ts';
-import { lastCutSpread, stopPoints } from './stop-points.ts';
+import { stopPoints } from './stop-points.ts';
 
 const workshop = exampleWorkshop();
 
@@ -15,6 +16,17 @@ function pointsOf(name: 'valve-guide-pin' | 'plunger') {
 }
 
 describe('stop points', () => {
+  test('the operation turns to where the bench sheet says to stop', () => {
+    const job = exampleJob('valve-guide-pin');
+    const part = job.part && definePart(job.part);
+    const route = part && planRoute(part, workshop, job.route);
+    if (!part || !route) throw new Error('the example has a route');
+    for (const point of stopPoints(part, route, workshop).stopPoints) {
+      const title = route.operations.find((o) => o.id === point.operation)?.title ?? '';
+      expect(Number(/Ø([\d.]+)/.exec(title)?.[1]), title).toBeCloseTo(point.stopAt, 3);
+    }
+  });
+
   test('a sliding size that is polished is left over its upper limit for the paper', () => {
     const point = pointsOf('valve-guide-pin').stopPoints.find((p) => p.dimension === 'guide.diameter');
     expect(point?.stopAt).toBeGreaterThan(point?.max ?? Number.POSITIVE_INFINITY);

@@ -1,28 +1,15 @@
 /**
  * Where to stop cutting a close size, what to leave for abrasive paper, and the chance of ending within the limits.
- *
- * Knowledge: the last cut lands around its aim with the spread of dial, hand and gauge together; abrasive paper takes off what is left,
- * reading by reading. The aim balances both limits, and never lies so low that the paper has nothing to do.
  */
-import { permissibleError } from '../evidence/gauge-error.ts';
-import type { Gauge } from '../evidence/schema.ts';
-import { rectangular, resolutionUncertainty } from '../evidence/uncertainty.ts';
 import type { Finding } from '../finding.ts';
 import type { Workshop } from '../lathe/schema.ts';
 import { normalCdf } from '../numerics/normal.ts';
 import type { PartResult } from '../part/part-result.ts';
+import { lastCutAim, lastCutSpread, paperWork } from '../route/last-cut.ts';
+import { closeBand } from '../route/practice.ts';
 import type { Operation, RouteResult } from '../route/route-result.ts';
-import { slidePerDivision } from '../route/tables/dial.ts';
-import { paperAllowance } from '../standards/finish/polish-allowance.ts';
-import type { Micrometre, Mm } from '../units/quantities.ts';
+import type { Mm } from '../units/quantities.ts';
 import type { BenchResult, StopPoint } from './bench-result.ts';
-
-/** Repeatability of a cut on a light lathe, one standard deviation on the diameter: `common practice`, cross-slide dial of a home workshop. */
-const cutRepeatability: Mm = 0.01;
-/** Roughness depth Rt that a careful last cut leaves, in µm: `common practice` for feeds of 0.05 to 0.1 mm. */
-const lastCutRoughness: Micrometre = 5;
-/** Tolerances wider than this need no stop point. */
-const closeBand: Mm = 0.06;
 
 /** Stop points for every close diameter that the route finishes. */
 export function stopPoints(part: PartResult, route: RouteResult, workshop: Workshop): BenchResult {
@@ -38,12 +25,12 @@ function pointFor(part: PartResult, route: RouteResult, workshop: Workshop, oper
   if (!dimension || threaded || dimension.max - dimension.min > closeBand) return [];
   const outside = dimension.kind === 'outside diameter';
   const polished = route.operations.some((o) => o.kind === 'polish' && o.features.includes(feature ?? ''));
-  const leave = polished && outside ? paperAllowance(lastCutRoughness).least : 0;
+  const papered = polished && outside;
   const spread = lastCutSpread(workshop, dimension.nominal, outside);
-  const stopAt = aim(dimension, leave, spread);
-  const low = dimension.min + leave;
+  const stopAt = lastCutAim(dimension, papered, spread);
+  const low = dimension.min + paperWork;
   // With paper to follow the size may stay above the upper limit: the paper brings it down. Without, both limits count.
-  const chance = polished
+  const chance = papered
     ? 1 - normalCdf((low - stopAt) / spread)
     : normalCdf((dimension.max - stopAt) / spread) - normalCdf((dimension.min - stopAt) / spread);
   return [
@@ -53,32 +40,12 @@ function pointFor(part: PartResult, route: RouteResult, workshop: Workshop, oper
       max: dimension.max,
       min: dimension.min,
       stopAt,
-      leave: leave === 0 ? 0 : stopAt - (dimension.max + dimension.min) / 2,
+      leave: !papered ? 0 : stopAt - (dimension.max + dimension.min) / 2,
       finishRa: part.outside.find((s) => s.feature.id === feature)?.feature.finish,
       chance,
-      steps: steps(dimension, stopAt, polished, outside),
+      steps: steps(dimension, stopAt, papered, outside),
     },
   ];
-}
-
-/**
- * The middle of the limits when the cutter finishes the size. With paper to follow, as high as it takes for two standard deviations of the last cut
- * to leave the paper its work above the lower limit, and never under the upper limit.
- */
-function aim(dimension: { max: Mm; min: Mm }, leave: Mm, spread: Mm): Mm {
-  if (leave === 0) return (dimension.max + dimension.min) / 2;
-  return Math.max(dimension.max + leave / 2, dimension.min + leave + 2 * spread);
-}
-
-/**
- * Standard deviation of where a last cut ends, on the diameter: repeatability of the cut, a dial division, the gauge.
- */
-export function lastCutSpread(workshop: Workshop, size: Mm, outside: boolean): Mm {
-  const touch = outside ? 'outside' : 'inside';
-  const errors = workshop.gauges.map((g: Gauge) => permissibleError(g, size, touch));
-  const gauge = rectangular(errors.length > 0 ? Math.min(...errors) : 0.02);
-  const dial = 2 * resolutionUncertainty(slidePerDivision(workshop.lathe.dials.crossSlide));
-  return Math.hypot(cutRepeatability, dial, gauge);
 }
 
 function steps(dimension: { max: Mm; min: Mm }, stopAt: Mm, polished: boolean, outside: boolean): string[] {

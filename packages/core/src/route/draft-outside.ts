@@ -1,15 +1,17 @@
 /**
  * Drafts the outside work of a setup: roughing from thick to thin, finishing, cones, curves, grooves, threads, chamfers, polishing.
  */
+
+import type { Workshop } from '../lathe/schema.ts';
 import { radiusAt } from '../part/outline-queries.ts';
 import type { PartResult, Placed } from '../part/part-result.ts';
 import type { OutsideSection } from '../part/schema.ts';
-import { paperAllowance } from '../standards/finish/polish-allowance.ts';
 import type { Mm } from '../units/quantities.ts';
 import { called, type Draft, dimensionOf, inWords, lengthInWords, middle, operation } from './draft.ts';
 import { draftEdges } from './draft-edges.ts';
 import type { End, Holding } from './hold.ts';
-import { finishingAllowance, lastCutRoughness } from './practice.ts';
+import { lastCutAim, lastCutSpread } from './last-cut.ts';
+import { finishingAllowance } from './practice.ts';
 import { stepCurveOf } from './step-curve.ts';
 import { crestAim } from './tables/thread-table.ts';
 
@@ -23,11 +25,11 @@ const abrasiveCaution =
 export const betweenThicker =
   'It lies between thicker sections: cut with a right-hand and a left-hand cutter, or plunge and widen.';
 
-export function draftOutside(part: PartResult, holding: Holding): Draft[] {
+export function draftOutside(part: PartResult, holding: Holding, workshop: Workshop): Draft[] {
   const { sections } = holding;
   return [
     ...roughing(part, holding),
-    ...sections.flatMap((s) => finishing(part, holding, s)),
+    ...sections.flatMap((s) => finishing(part, holding, s, workshop)),
     ...grooves(part, holding),
     ...threads(part, holding),
     ...knurls(part, holding),
@@ -66,7 +68,7 @@ function roughTarget(s: Placed<OutsideSection>): Mm {
   return Number((s.largest + finishingAllowance).toFixed(3));
 }
 
-function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>): Draft[] {
+function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>, workshop: Workshop): Draft[] {
   const { feature } = s;
   const id = feature.id;
   const freeEnd = holding.setup.endOut === 'right' ? part.outside.at(-1) === s : part.outside[0] === s;
@@ -77,8 +79,9 @@ function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>
       const thread = part.threads.find((t) => t.on === id);
       const crest = thread && crestAim(thread.thread, 'external');
       const fine = feature.finish !== undefined && feature.finish <= paperBelow && !thread;
-      const paper = fine ? paperAllowance(lastCutRoughness).least : 0;
-      const target = crest?.aim ?? (fine ? (dimension?.max ?? s.largest) + paper / 2 : middle(dimension, s.largest));
+      const spread = lastCutSpread(workshop, s.largest, true);
+      const limits = dimension ?? { max: s.largest, min: s.largest };
+      const target = crest?.aim ?? Number(lastCutAim(limits, fine, spread).toFixed(3));
       const tolerance = crest ? crest.max - crest.min : dimension && dimension.max - dimension.min;
       const turn: Draft = {
         ...operation(holding, 'finish turn', id, [id, ...featuresOn(part, id)], s.largest),

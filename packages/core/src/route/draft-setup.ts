@@ -42,7 +42,7 @@ export function draftSetup(part: PartResult, holding: Holding, workshop: Worksho
       task: { does: 'centre' },
       why: ['The work stands out further than three times its thickness.'],
     });
-  drafts.push(...draftInside(part, holding, workshop), ...draftOutside(part, holding));
+  drafts.push(...draftInside(part, holding, workshop), ...draftOutside(part, holding, workshop));
   if (setup.number === 1 && !holding.blank)
     drafts.push({
       ...common,

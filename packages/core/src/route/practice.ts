@@ -11,6 +11,10 @@ export const finishingAllowance: Mm = 0.6;
 export const boringAllowance: Mm = 1;
 /** Roughness depth Rt that a careful last cut leaves before abrasive paper, in µm. */
 export const lastCutRoughness = 5;
+/** Repeatability of a cut on a light lathe, one standard deviation on the diameter. */
+export const cutRepeatability: Mm = 0.01;
+/** Limits further apart than this are kept by the cutter without a stop point. */
+export const closeBand: Mm = 0.06;
 /** A bar is at least this much thicker than the part, to clean up all round. */
 export const cleanUp: Mm = 0.8;
 /** Between the jaws and the nearest cut. */
