@@ -1,5 +1,6 @@
 /** `recover`: what the worn part was meant to be. */
 import { InputError } from '@sparewright/core/errors';
+import { recoverJob } from '@sparewright/core/job/recover-job';
 import { assessFile } from '../assess-file.ts';
 import { type ExitCode, exitCodes } from '../exit-codes.ts';
 import { findingCount, findingLines } from '../show/findings.ts';
@@ -11,7 +12,7 @@ import type { AssessOptions } from './assess.ts';
 export async function recoverCommand(file: string, options: AssessOptions, terminal: Terminal): Promise<ExitCode> {
   const { read, chosen, assessment } = await assessFile(file, options.workshop, terminal);
   const { job } = read;
-  const result = assessment.recovered;
+  const result = recoverJob(job, chosen.workshop, assessment.part);
   if (!result) {
     throw new InputError([{ path: `${file}: evidence.readings`, value: undefined, expected: 'readings to go by' }]);
   }

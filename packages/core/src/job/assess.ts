@@ -12,7 +12,6 @@ import { inspect } from '../inspect/inspect.ts';
 import type { InspectionResult } from '../inspect/inspect-result.ts';
 import type { Workshop } from '../lathe/schema.ts';
 import { definePart } from '../part/define-part.ts';
-import { recover } from '../recover/recover.ts';
 import { planRoute } from '../route/plan-route.ts';
 import type { Assessment } from './assessment.ts';
 import { cautionsFor } from './cautions.ts';
@@ -33,7 +32,6 @@ export type Assessor = (job: Job, workshop: Workshop | undefined) => Assessment;
 export function createAssessor(): Assessor {
   const part: Memo<typeof definePart> = memo(definePart);
   const evidence: Memo<typeof gatherEvidence> = memo(gatherEvidence);
-  const recovery: Memo<typeof recover> = memo(recover);
   const duty: Memo<typeof assessDuty> = memo(assessDuty);
   const route: Memo<typeof planRoute> = memo(planRoute);
   const bench: Memo<typeof stopPoints> = memo(stopPoints);
@@ -50,16 +48,12 @@ export function createAssessor(): Assessor {
       mates.map(({ id, kind }) => ({ id, kind })),
       defined?.material?.expansion ?? steelExpansion,
     );
-    const recovered = job.evidence?.readings?.length
-      ? recovery({ evidence: job.evidence, gauges, part: defined, mates, machine: job.machine })
-      : undefined;
     const checked = defined ? duty(defined, mates, job.duty) : noDuty;
     const planned = defined && workshop ? route(defined, workshop, job.route) : undefined;
     const stopped = defined && workshop && planned ? bench(defined, planned, workshop) : noBench;
     const inspected = defined ? inspection(defined, job.duty, gauges, job.inspection) : noInspection;
     return {
       evidence: gathered,
-      recovered,
       part: defined,
       duty: checked,
       route: planned,
@@ -69,7 +63,6 @@ export function createAssessor(): Assessor {
       findings: worstFirst([
         ...(defined?.findings ?? []),
         ...gathered.findings,
-        ...(recovered?.findings ?? []),
         ...checked.findings,
         ...(planned?.findings ?? []),
         ...stopped.findings,

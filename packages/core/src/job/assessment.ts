@@ -5,14 +5,11 @@ import type { EvidenceResult } from '../evidence/evidence-result.ts';
 import type { Finding } from '../finding.ts';
 import type { InspectionResult } from '../inspect/inspect-result.ts';
 import type { PartResult } from '../part/part-result.ts';
-import type { RecoverResult } from '../recover/recover-result.ts';
 import type { RouteResult } from '../route/route-result.ts';
 import type { Caution } from './cautions.ts';
 
 export interface Assessment {
   readonly evidence: EvidenceResult;
-  /** What the readings say the part was meant to be; undefined while there are none. */
-  readonly recovered: RecoverResult | undefined;
   /** Undefined while the job has no part. */
   readonly part: PartResult | undefined;
   readonly duty: DutyResult;

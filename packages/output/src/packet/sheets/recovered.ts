@@ -1,4 +1,5 @@
 /** What the part was meant to be, by its readings: likeliest designs, size as made, limits to make it to, what to measure next. */
+import { recoverJob } from '@sparewright/core/job/recover-job';
 import type { RecoveredSize, RecoverResult } from '@sparewright/core/recover/recover-result';
 import { presentLimits } from '../../present/length.ts';
 import { presentShare } from '../../present/number.ts';
@@ -13,8 +14,8 @@ const mostDesigns = 3;
 /** Readings worth taking that are named. */
 const mostNext = 3;
 
-export function recoveredBlocks({ assessment, settings }: PacketContext): Block[] {
-  const { recovered } = assessment;
+export function recoveredBlocks({ job, workshop, assessment, settings }: PacketContext): Block[] {
+  const recovered = recoverJob(job, workshop, assessment.part);
   if (!recovered || recovered.sizes.length + recovered.threads.length === 0) return [];
   return [
     heading('What it was meant to be'),
