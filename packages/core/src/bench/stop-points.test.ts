@@ -65,3 +65,19 @@ describe('stop points', () => {
     expect(lastCutSpread(finer, 6, true)).toBeLessThan(lastCutSpread(workshop, 6, true));
   });
 });
+
+test('a size without limits gets no stop point and no talk of chances; the part says once that limits are missing', () => {
+  const job = exampleJob('plunger');
+  const { generalTolerance: _, ...bare } = job.part ?? { outside: [], name: '' };
+  const part = definePart({
+    ...bare,
+    outside: bare.outside.map((s) =>
+      s.kind === 'cylinder' && s.diameter ? { ...s, diameter: { ...s.diameter, tolerance: { kind: 'none' } } } : s,
+    ),
+  });
+  const route = planRoute(part, workshop, undefined);
+  if (!route) throw new Error('it has a route');
+  expect(stopPoints(part, route, workshop)).toEqual({ stopPoints: [], findings: [] });
+  expect(route.findings.map((f) => f.id)).not.toContain('route.dial-too-coarse');
+  expect(part.findings.filter((f) => f.id === 'part.no-limits').length).toBe(1);
+});

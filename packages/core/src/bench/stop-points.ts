@@ -22,7 +22,8 @@ function pointFor(part: PartResult, route: RouteResult, workshop: Workshop, oper
   const feature = operation.features[0];
   const dimension = part.dimensions.find((d) => d.id === `${feature}.diameter`);
   const threaded = part.threads.some((t) => t.on === feature);
-  if (!dimension || threaded || dimension.max - dimension.min > closeBand) return [];
+  // Where no limits are stated there is nothing to stop for.
+  if (!dimension || threaded || dimension.max <= dimension.min || dimension.max - dimension.min > closeBand) return [];
   const outside = dimension.kind === 'outside diameter';
   const polished = route.operations.some((o) => o.kind === 'polish' && o.features.includes(feature ?? ''));
   const papered = polished && outside;

@@ -10,7 +10,7 @@ import { Gaps } from './gaps.ts';
 import { massOf } from './mass.ts';
 import { buildOutline } from './outline.ts';
 import type { Outline } from './outline-types.ts';
-import type { PartResult, Placed } from './part-result.ts';
+import type { Dimension, PartResult, Placed } from './part-result.ts';
 import { placeBores } from './place-bores.ts';
 import { type PlacedGroove, placeGrooves } from './place-grooves.ts';
 import { type PlacedSection, placeOutside } from './place-sections.ts';
@@ -37,6 +37,7 @@ export function definePart(part: Part): PartResult {
   const impossible = feasibility({ part, sections, threads: placedThreads, built });
   const isSound = built.missed.length === 0 && !impossible.some((f) => crossing.has(f.id));
   const mass = isThere && isSound ? massOf(part, built.outline, material) : undefined;
+  const dimensions = dimensionsOf(part, threads);
   const findings = [
     ...(isThere ? [] : [nothingEntered]),
     ...unread,
@@ -49,13 +50,14 @@ export function definePart(part: Part): PartResult {
     ...(isThere && isSound && !mass ? [noMetal] : []),
     ...(mass?.findings ?? []),
     ...unsized(part),
+    ...unlimited(dimensions),
     ...gaps.findings,
   ];
   return {
     name: part.name,
     material,
     outline: built.outline,
-    dimensions: dimensionsOf(part, threads),
+    dimensions,
     outside: outside.map((s) => asPlaced(s, built.outline)),
     inside: [...left.sections, ...right.sections].map((s) => asPlaced(s, built.outline)),
     grooves: built.grooves.map(grooveAsPlaced),
@@ -159,6 +161,23 @@ const noMetal: Finding = {
   because: [{ what: 'volume', value: 0, unit: 'mm³', limit: 0 }],
   remedies: ['check the diameters: some are 0', 'check the holes'],
 };
+
+/** Sizes that state no limits, in a part without a general tolerance: the work cannot be judged by them. */
+function unlimited(dimensions: readonly Dimension[]): Finding[] {
+  const bare = dimensions.filter((d) => d.kind !== 'edge' && d.kind !== 'radius' && d.max <= d.min);
+  if (bare.length === 0) return [];
+  return [
+    {
+      id: 'part.no-limits',
+      level: 'note',
+      stage: 'part',
+      at: bare[0]?.id ?? 'part',
+      says: `${bare.length === 1 ? 'A size has' : `${bare.length} sizes have`} no limits: they cannot be inspected, and no stop point is given for them.`,
+      because: [],
+      remedies: ['choose a general tolerance for the part', 'state limits at the sizes that matter'],
+    },
+  ];
+}
 
 const nothingEntered: Finding = {
   id: 'part.no-sections',

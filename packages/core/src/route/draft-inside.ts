@@ -5,7 +5,7 @@ import type { Workshop } from '../lathe/schema.ts';
 import { innerRadiusAt } from '../part/outline-queries.ts';
 import type { PartResult } from '../part/part-result.ts';
 import type { Mm } from '../units/quantities.ts';
-import { called, type Draft, dimensionOf, inWords, lengthInWords, middle } from './draft.ts';
+import { band, called, type Draft, dimensionOf, inWords, lengthInWords, middle } from './draft.ts';
 import { type Drilled, drillHoles, type Hole } from './draft-holes.ts';
 import type { Holding } from './hold.ts';
 import { boringAllowance, finishingAllowance } from './practice.ts';
@@ -107,7 +107,7 @@ function bored(part: PartResult, hole: Hole, start: Mm, common: Common): Draft[]
   const crest = thread && crestAim(thread.thread, 'internal');
   const dimension = dimensionOf(part, id, 'diameter');
   const target = crest?.aim ?? middle(dimension, section.largest);
-  const tolerance = crest ? crest.max - crest.min : dimension && dimension.max - dimension.min;
+  const tolerance = crest ? crest.max - crest.min : band(dimension);
   const at = { ...common, kind: 'bore' as const, features: [id], from: section.from, to: section.to };
   const roughed = Number((target - finishingAllowance).toFixed(3));
   const rough = target - start > boringAllowance + finishingAllowance;

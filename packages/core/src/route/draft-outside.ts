@@ -7,7 +7,7 @@ import { radiusAt } from '../part/outline-queries.ts';
 import type { PartResult, Placed } from '../part/part-result.ts';
 import type { OutsideSection } from '../part/schema.ts';
 import type { Mm } from '../units/quantities.ts';
-import { called, type Draft, dimensionOf, inWords, lengthInWords, middle, operation } from './draft.ts';
+import { band, called, type Draft, dimensionOf, inWords, lengthInWords, middle, operation } from './draft.ts';
 import { draftEdges } from './draft-edges.ts';
 import type { End, Holding } from './hold.ts';
 import { lastCutAim, lastCutSpread } from './last-cut.ts';
@@ -82,7 +82,7 @@ function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>
       const spread = lastCutSpread(workshop, s.largest, true);
       const limits = dimension ?? { max: s.largest, min: s.largest };
       const target = crest?.aim ?? Number(lastCutAim(limits, fine, spread).toFixed(3));
-      const tolerance = crest ? crest.max - crest.min : dimension && dimension.max - dimension.min;
+      const tolerance = crest ? crest.max - crest.min : band(dimension);
       const turn: Draft = {
         ...operation(holding, 'finish turn', id, [id, ...featuresOn(part, id)], s.largest),
         working,

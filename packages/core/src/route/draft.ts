@@ -97,3 +97,8 @@ export function dimensionOf(part: PartResult, feature: string, field: string): D
 export function middle(dimension: Dimension | undefined, otherwise: Mm): Mm {
   return dimension ? (dimension.max + dimension.min) / 2 : otherwise;
 }
+
+/** Width of the limits; undefined where none are stated, so that nothing is held against a band of nought. */
+export function band(dimension: Dimension | undefined): Mm | undefined {
+  return dimension && dimension.max > dimension.min ? dimension.max - dimension.min : undefined;
+}
