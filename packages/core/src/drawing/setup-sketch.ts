@@ -212,7 +212,9 @@ function drawOverhang(board: Board, sketch: SetupSketch, laid: Laid, view: View,
   const [, face] = laid.grip;
   if (laid.end - face <= 1e-9) return;
   const style = { units: sketch.units ?? 'mm', decimalSign: sketch.decimalSign ?? 'point' } as const;
-  const text = `${sizeText(Math.round((laid.end - face) * 1000) / 1000, style)} out`;
+  // Set with a rule: a tenth of a millimetre, or a hundredth of an inch.
+  const finest = style.units === 'in' ? 0.254 : 0.1;
+  const text = `${sizeText(Math.round((laid.end - face) / finest) * finest, style)} out`;
   const low = view.y + Math.max(radius, (laid.outline.largestDiameter / 2) * view.scale);
   const end = (z: Mm) => ({ x: place(view, { z, r: 0 }).x, y: low });
   const jaw = radiusHeld(sketch, laid) * view.scale + chuck.jawHeight;
