@@ -37,7 +37,7 @@ function processTimes(runs: number, args: readonly string[]): number[] {
   });
 }
 
-const workshop = readWorkshop(read('light-bench.workshop.json'));
+const workshop = readWorkshop(read('bench-lathe.workshop.json'));
 const document: JobDocument = read('valve-guide-pin.job.json');
 const guide = document.part?.outside.findIndex((s) => s.id === 'guide') ?? -1;
 

@@ -6,7 +6,7 @@ import { readJob, readWorkshop } from '@sparewright/core/job/read-document';
 
 const examples = process.argv[2] ?? 'examples';
 const read = (name: string) => JSON.parse(readFileSync(join(examples, name), 'utf8'));
-const workshop = readWorkshop(read('light-bench.workshop.json'));
+const workshop = readWorkshop(read('bench-lathe.workshop.json'));
 const job = readJob(read('valve-guide-pin.job.json'));
 const start = performance.now();
 createAssessor()(job, workshop);

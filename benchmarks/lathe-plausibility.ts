@@ -10,7 +10,7 @@ import { heldBar, materialOf } from '@sparewright/core/lathe/workshop-known';
 
 const path = (name: string) => fileURLToPath(new URL(`../${name}`, import.meta.url));
 const workshop = workshopSchema('mm').parse(
-  JSON.parse(readFileSync(path('examples/light-bench.workshop.json'), 'utf8')),
+  JSON.parse(readFileSync(path('examples/bench-lathe.workshop.json'), 'utf8')),
 );
 const material = materialOf('303');
 
@@ -209,7 +209,7 @@ const elements = elementsKnown(latheKnowledge(workshop)).map((e) => {
 
 const text = `# Is it plausible? Everyday cuts on an untested light lathe
 
-Made by \`npx tsx benchmarks/lathe-plausibility.ts\`; do not edit. The lathe is the one of \`examples/light-bench.workshop.json\`: 180 mm swing, 450 W, nothing tested. Material 303, feed 0.05 mm a turn where nothing else is said. In brackets nine in ten lathes of the class. "Left on" is the greatest error after one pass: on the diameter; on the length when facing; how far edge and work are pushed apart when grooving.
+Made by \`npx tsx benchmarks/lathe-plausibility.ts\`; do not edit. The lathe is the one of \`examples/bench-lathe.workshop.json\`: 180 mm swing, 450 W, nothing tested. Material 303, feed 0.05 mm a turn where nothing else is said. In brackets nine in ten lathes of the class. "Left on" is the greatest error after one pass: on the diameter; on the length when facing; how far edge and work are pushed apart when grooving.
 
 | cut | depth or width mm | along the cut N | square N | power | left on µm | difference along the work µm | sings | verdict | what a turner would say |
 | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |

@@ -69,7 +69,7 @@ if ('missing' in theirs) {
 }
 
 const workshop = workshopSchema('mm').parse(
-  JSON.parse(readFileSync(path('examples/light-bench.workshop.json'), 'utf8')),
+  JSON.parse(readFileSync(path('examples/bench-lathe.workshop.json'), 'utf8')),
 );
 const { joint } = latheKnowledge(workshop);
 const material = materialOf('303');

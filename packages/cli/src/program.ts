@@ -130,7 +130,7 @@ export function createProgram(terminal: Terminal, done: (code: ExitCode) => void
   command(
     'lathe <workshop>',
     'Says how stiff this lathe is as far as is known, what its tests taught, and which test is worth doing next.',
-    'sparewright lathe examples/light-bench.workshop.json',
+    'sparewright lathe examples/bench-lathe.workshop.json',
   )
     .option('--state <name>', 'state of the lathe; left out, its present one')
     .option('--json', 'the figures as JSON, for other programs')
@@ -143,7 +143,7 @@ export function createProgram(terminal: Terminal, done: (code: ExitCode) => void
     'cut',
     'Judges one cut along a bar: force, power, what it leaves on, whether it sings, and whether it goes.',
     [
-      'sparewright cut --workshop examples/light-bench.workshop.json --material 303',
+      'sparewright cut --workshop examples/bench-lathe.workshop.json --material 303',
       '    --diameter 10 --out 40 --depth 0.1 --feed 0.05 --speed 400',
     ].join(' \\\n  '),
   )

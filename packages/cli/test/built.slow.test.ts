@@ -58,7 +58,7 @@ describe('exit codes', () => {
     document.route = { stockDiameter: 5 };
     const file = join(folder, 'thin.job.json');
     writeFileSync(file, JSON.stringify(document));
-    const { code, out } = await sparewright(['check', file, '--workshop', example('light-bench.workshop.json')]);
+    const { code, out } = await sparewright(['check', file, '--workshop', example('bench-lathe.workshop.json')]);
     expect(out).toContain('STOP');
     expect(code).toBe(1);
   });

@@ -19,7 +19,7 @@ afterEach(() => {
 
 const example = (name: string) => fileURLToPath(new URL(name, examplesFolder));
 const pin = example('valve-guide-pin.job.json');
-const shop = example('light-bench.workshop.json');
+const shop = example('bench-lathe.workshop.json');
 
 function put(name: string, content: string | Uint8Array): string {
   const path = join(folder, name);
@@ -66,7 +66,7 @@ describe('a job is assessed', () => {
     ]) {
       expect(out).toContain(word);
     }
-    expect(out).toContain('light-bench.workshop.json, the only one beside the job');
+    expect(out).toContain('bench-lathe.workshop.json, the only one beside the job');
     expect(out).toContain('Chuck key out');
     for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(100);
   });
@@ -82,7 +82,7 @@ describe('a job is assessed', () => {
   test('as JSON it is the answer of the question assess', async () => {
     const { out, err } = await runHere(['assess', pin, '--json']);
     const job = exampleDocument('valve-guide-pin.job.json');
-    const workshop = exampleDocument('light-bench.workshop.json');
+    const workshop = exampleDocument('bench-lathe.workshop.json');
     const asked = await runHere(['ask', 'assess', '--json', JSON.stringify({ job, workshop })]);
     expect(JSON.parse(out)).toEqual(JSON.parse(asked.out).answer);
     expect(err).toContain('Workshop: ');

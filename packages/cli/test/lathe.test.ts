@@ -16,12 +16,12 @@ afterEach(() => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-const shop = fileURLToPath(new URL('light-bench.workshop.json', examplesFolder));
+const shop = fileURLToPath(new URL('bench-lathe.workshop.json', examplesFolder));
 const workshop: unknown = JSON.parse(readFileSync(shop, 'utf8'));
 
 /** The example workshop with a push at the spindle nose: 100 N move it 20 µm. */
 function pushedShop(): string {
-  const document = Object(exampleDocument('light-bench.workshop.json'));
+  const document = Object(exampleDocument('bench-lathe.workshop.json'));
   const readings = [0, 100, 200].map((force) => ({ force, up: force / 5 }));
   document.lathe.tests = { pushes: [{ id: 'nose', at: 'spindle nose', readings }] };
   const path = join(folder, 'pushed.workshop.json');
@@ -108,7 +108,7 @@ describe('cut', () => {
   });
 
   test('the force is that of 0.5 mm × 0.1 mm worked by hand, 170.4 + 3.5 N', async () => {
-    const document = Object(exampleDocument('light-bench.workshop.json'));
+    const document = Object(exampleDocument('bench-lathe.workshop.json'));
     // Nose, rake and approach as in the example of the question cut-on-lathe, worked by hand there.
     const { input, gives } = Object(cutOnLathe.example);
     document.cutters = input.workshop.cutters;

@@ -10,7 +10,7 @@ import { exampleDocument, jobNames, mutated, mutation } from './mutations.ts';
 import { silentTerminal as terminal } from './terminal.ts';
 
 const runs = 400;
-const workshopDocument = exampleDocument('light-bench.workshop.json');
+const workshopDocument = exampleDocument('bench-lathe.workshop.json');
 const workshop = readWorkshop(workshopDocument);
 
 /** What the document is read as; undefined when it is refused as it should be. */

@@ -17,5 +17,5 @@ export function exampleJob(name: ExampleName): Job {
 }
 
 export function exampleWorkshop(): Workshop {
-  return readWorkshop(exampleDocument('light-bench.workshop.json'));
+  return readWorkshop(exampleDocument('bench-lathe.workshop.json'));
 }

@@ -31,7 +31,7 @@ export function inventedLathe(next: () => number): Values {
 }
 
 export function exampleWorkshop() {
-  return workshopSchema('mm').parse(exampleDocument('light-bench.workshop.json'));
+  return workshopSchema('mm').parse(exampleDocument('bench-lathe.workshop.json'));
 }
 
 export const testBar = { diameter: 20, length: 60, grip: 18, material: '303' } as const;

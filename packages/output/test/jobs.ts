@@ -21,7 +21,7 @@ export function exampleJob(name: (typeof jobFiles)[number], changes: Partial<Job
   return readJob({ ...shipped(`${name}.job.json`), ...changes });
 }
 
-export const workshop: Workshop = readWorkshop(shipped('light-bench.workshop.json'));
+export const workshop: Workshop = readWorkshop(shipped('bench-lathe.workshop.json'));
 
 /** A job of which only the title is entered. */
 export const barelyBegun: Job = readJob({

@@ -66,7 +66,7 @@ describe('a screen that listens', () => {
     await answerOf(
       await app.put('/api/workshop', {
         baseRevision: 0,
-        document: exampleDocument('light-bench.workshop.json'),
+        document: exampleDocument('bench-lathe.workshop.json'),
         client: 'desk',
       }),
     );

@@ -91,7 +91,7 @@ describe('fuzzed requests to what keeps data', () => {
         '2026-03-01T09:30:00Z',
         '9999999-01-01T00:00:00Z',
       ),
-      fc.constantFrom<unknown>(kept, exampleDocument('light-bench.workshop.json'), [{ id: 'q', job: 'kept' }]),
+      fc.constantFrom<unknown>(kept, exampleDocument('bench-lathe.workshop.json'), [{ id: 'q', job: 'kept' }]),
     );
     const names = [
       'baseRevision',

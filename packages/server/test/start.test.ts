@@ -92,7 +92,7 @@ describe('the data', () => {
       });
     }
     const { document } = await (await fetch(`${address}/api/workshop`)).json();
-    expect(document).toEqual(exampleDocument('light-bench.workshop.json'));
+    expect(document).toEqual(exampleDocument('bench-lathe.workshop.json'));
     await running.pop()?.close();
     own.remove();
   });

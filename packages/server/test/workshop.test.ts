@@ -6,7 +6,7 @@ const app = openApp({ bare: true });
 afterAll(() => app.close());
 
 const { get, post, put } = app;
-const example = exampleDocument('light-bench.workshop.json');
+const example = exampleDocument('bench-lathe.workshop.json');
 const save = (baseRevision: number, document: object, client = 'desk') =>
   put('/api/workshop', { baseRevision, document, client });
 

@@ -28,7 +28,7 @@ export function exampleDocument(file: string): JsonObject {
 }
 
 export const plunger = exampleDocument('plunger.job.json');
-export const workshopDocument = exampleDocument('light-bench.workshop.json');
+export const workshopDocument = exampleDocument('bench-lathe.workshop.json');
 
 /** The smallest job, with some of its fields changed. */
 export function jobDocument(changes: JsonObject = {}): JsonObject {

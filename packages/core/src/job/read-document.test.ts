@@ -109,5 +109,5 @@ test('the demonstration documents are read', () => {
     JSON.parse(readFileSync(new URL(`../../../../examples/${name}`, import.meta.url), 'utf8'));
   for (const name of ['valve-guide-pin', 'plunger', 'gland-spindle'])
     expect(readJob(read(`${name}.job.json`)).invented).toBe(true);
-  expect(readWorkshop(read('light-bench.workshop.json')).lathe.drive.power).toBe(450);
+  expect(readWorkshop(read('bench-lathe.workshop.json')).lathe.drive.power).toBe(450);
 });

@@ -48,7 +48,7 @@ function partly(gives: unknown): unknown {
 
 /** A workshop document that can be altered before it is read. */
 const loose = z.looseObject({ lathe: z.looseObject({}), cutters: z.array(z.looseObject({})) });
-const workshop = loose.parse(exampleDocument('light-bench.workshop.json'));
+const workshop = loose.parse(exampleDocument('bench-lathe.workshop.json'));
 const cut = {
   workshop,
   cutter: 'rough',
