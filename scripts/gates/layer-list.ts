@@ -30,6 +30,6 @@ export const packageLayers: Readonly<Record<string, readonly string[]>> = {
   output: ['core'],
   store: ['core'],
   server: ['core', 'output', 'store'],
-  web: ['core', 'output/src/svg', 'output/src/present'],
+  web: ['core', 'output/src/svg', 'output/src/present', 'output/src/sheets', 'output/src/page', 'output/src/chart'],
   cli: ['core', 'output', 'store', 'server'],
 };

@@ -1,10 +1,10 @@
 /** The routes. Everything that is answered is computed by the core and worded by output; nothing here knows the trade. */
 import { ask } from '@sparewright/core/questions/ask';
+import { jobPage } from '@sparewright/output/page/job-page';
 import { Hono, type MiddlewareHandler } from 'hono';
 import { jsonBody, takesJson } from './body.ts';
 import { allowOwnForm, closeAfterUnreadBody, headers, ownHostOnly } from './guard.ts';
 import { limitRate, type Network, pairedOnly, pairPageFirst, pairRoutes } from './network.ts';
-import { jobPage } from './page/job-page.ts';
 import { refusalOf, refuse } from './refusal.ts';
 import { attachmentRoutes } from './routes/attachments.ts';
 import { benchLogRoutes } from './routes/bench-log.ts';

@@ -4,9 +4,9 @@ import { InputError } from '@sparewright/core/errors';
 import { createAssessor } from '@sparewright/core/job/assess';
 import { readJob, readWorkshop } from '@sparewright/core/job/read-document';
 import type { Workshop } from '@sparewright/core/lathe/schema';
+import type { Assessed } from '@sparewright/output/page/job-page';
 import type { Summary } from '@sparewright/store/history';
 import type { Store } from '@sparewright/store/open-store';
-import type { Assessed } from './page/job-page.ts';
 import { summaryOf } from './summary.ts';
 
 export interface StoredJob extends Assessed {

@@ -4,7 +4,7 @@ import { type Context, Hono, type MiddlewareHandler } from 'hono';
 import { getCookie, setCookie } from 'hono/cookie';
 import { z } from 'zod';
 import { bodyAs, limitBody, takesJson } from './body.ts';
-import { pairPage } from './page/pair-page.ts';
+import { pairPage } from './pair-page.ts';
 import { type Pairing, pairedFor } from './pairing.ts';
 import { rateLimit } from './rate.ts';
 import { refuse } from './refusal.ts';

@@ -61,7 +61,7 @@ describe('jobs', () => {
     '../valve-guide-pin',
     'valve-guide-pin.job.json',
     '%2e%2e',
-    'light-bench',
+    'bench-lathe',
     '__proto__',
   ])('knows no job %s', async (id) => {
     for (const rest of ['', '/packet.pdf', '/drawing.svg']) await refusalOf(await get(`/api/jobs/${id}${rest}`), 404);

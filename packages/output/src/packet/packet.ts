@@ -3,22 +3,22 @@ import { drawPartSheets } from '@sparewright/core/drawing/part-sheet';
 import type { Scene } from '@sparewright/core/drawing/scene';
 import { drawingSettings } from '../present/drawing-settings.ts';
 import { presentSettings } from '../present/settings.ts';
+import type { PacketDocument, Sheet } from '../sheets/blocks.ts';
+import { heading, lacking, words } from '../sheets/blocks.ts';
+import type { PacketContext, PacketInput } from '../sheets/context.ts';
+import { dutySheet } from '../sheets/duty.ts';
+import { inspectionSheet, recordSheet } from '../sheets/inspection.ts';
+import { setupSheet } from '../sheets/setup.ts';
+import { setupScene } from '../sheets/setup-sketch.ts';
+import { sizesSheet } from '../sheets/sizes.ts';
+import { noRoute, stockSheet } from '../sheets/stock.ts';
+import { stopPointSheet } from '../sheets/stop-points.ts';
+import { summarySheet } from '../sheets/summary.ts';
 import { paintSvg } from '../svg/paint.ts';
-import type { PacketDocument, Sheet } from './blocks.ts';
-import { heading, lacking, words } from './blocks.ts';
-import type { PacketContext, PacketInput } from './context.ts';
 import { printable, printableScene } from './printable.ts';
-import { setupScene } from './setup-sketch.ts';
-import { dutySheet } from './sheets/duty.ts';
-import { inspectionSheet, recordSheet } from './sheets/inspection.ts';
-import { setupSheet } from './sheets/setup.ts';
-import { sizesSheet } from './sheets/sizes.ts';
-import { noRoute, stockSheet } from './sheets/stock.ts';
-import { stopPointSheet } from './sheets/stop-points.ts';
-import { summarySheet } from './sheets/summary.ts';
 import { typeset } from './typeset.ts';
 
-export type { PacketInput } from './context.ts';
+export type { PacketInput } from '../sheets/context.ts';
 
 export function makePacket(input: PacketInput): Uint8Array {
   const context: PacketContext = { ...input, settings: presentSettings(input.job) };

@@ -1,11 +1,11 @@
 /** The shelf of jobs, and each job with its revisions. */
 
+import { jobPage } from '@sparewright/output/page/job-page';
 import type { JobEntry as ListedJob } from '@sparewright/output/present/job-view';
 import type { JobEntry } from '@sparewright/store/jobs';
 import { Hono } from 'hono';
 import { z } from 'zod';
 import { bodyAs, queryAs, takesJson } from '../body.ts';
-import { jobPage } from '../page/job-page.ts';
 import type { Workbench } from '../workbench.ts';
 import { clientField, goBackSchema, revisionIn, revisionRow, savedAnswer, saveSchema, uponNothing } from './saving.ts';
 

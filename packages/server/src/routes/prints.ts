@@ -1,8 +1,8 @@
 /** What can be taken along of a job: the packet, the drawing, the job itself with everything that belongs to it. */
 import type { Job } from '@sparewright/core/job/schema';
 import { makePacket } from '@sparewright/output/packet/packet';
+import { drawingOf } from '@sparewright/output/page/job-page';
 import { Hono } from 'hono';
-import { drawingOf } from '../page/job-page.ts';
 import { refuse } from '../refusal.ts';
 import type { Workbench } from '../workbench.ts';
 import { download, fileName } from './download.ts';

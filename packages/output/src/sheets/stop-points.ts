@@ -1,10 +1,10 @@
 /** Coming to size: where to stop cutting, and what to do from there. */
 import type { StopPoint } from '@sparewright/core/bench/bench-result';
-import { presentLimits, presentSize } from '../../present/length.ts';
-import { presentNumber, presentShare } from '../../present/number.ts';
-import { presentProse } from '../../present/prose.ts';
-import { type Block, capital, heading, lacking, type Sheet } from '../blocks.ts';
-import type { PacketContext } from '../context.ts';
+import { presentLimits, presentSize } from '../present/length.ts';
+import { presentNumber, presentShare } from '../present/number.ts';
+import { presentProse } from '../present/prose.ts';
+import { type Block, capital, heading, lacking, type Sheet } from './blocks.ts';
+import type { PacketContext } from './context.ts';
 
 export function stopPointSheet(context: PacketContext): Sheet {
   const { stopPoints } = context.assessment.bench;

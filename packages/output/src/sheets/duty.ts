@@ -1,13 +1,13 @@
 /** Whether it does its work: fits, seals, joints, with their limits and where the limits come from. */
 import type { DutyCheck, DutyFigure, FitCheck } from '@sparewright/core/duty/duty-result';
 import type { SourceKey } from '@sparewright/core/sources/register';
-import { presentDeviation } from '../../present/length.ts';
-import { presentProse } from '../../present/prose.ts';
-import { presentFigure, presentQuantity, shownUnit } from '../../present/quantity.ts';
-import type { PresentSettings } from '../../present/settings.ts';
-import { presentSource } from '../../present/source.ts';
-import { type Block, capital, heading, lacking, type Sheet, section, type TableBlock, words } from '../blocks.ts';
-import type { PacketContext } from '../context.ts';
+import { presentDeviation } from '../present/length.ts';
+import { presentProse } from '../present/prose.ts';
+import { presentFigure, presentQuantity, shownUnit } from '../present/quantity.ts';
+import type { PresentSettings } from '../present/settings.ts';
+import { presentSource } from '../present/source.ts';
+import { type Block, capital, heading, lacking, type Sheet, section, type TableBlock, words } from './blocks.ts';
+import type { PacketContext } from './context.ts';
 
 export function dutySheet(context: PacketContext): Sheet {
   const { fits, checks } = context.assessment.duty;

@@ -1,12 +1,12 @@
 /** How each size was arrived at: readings, what they say, what was decided. */
 import type { Gathered, Weighed } from '@sparewright/core/evidence/evidence-result';
 import type { Dimension } from '@sparewright/core/part/part-result';
-import { presentLength, presentLimits, presentSize, presentUncertainty } from '../../present/length.ts';
-import { presentPlace } from '../../present/place.ts';
-import { presentProse } from '../../present/prose.ts';
-import type { PresentSettings } from '../../present/settings.ts';
-import { type Block, capital, heading, lacking, type Sheet, section, type TableBlock, words } from '../blocks.ts';
-import type { PacketContext } from '../context.ts';
+import { presentLength, presentLimits, presentSize, presentUncertainty } from '../present/length.ts';
+import { presentPlace } from '../present/place.ts';
+import { presentProse } from '../present/prose.ts';
+import type { PresentSettings } from '../present/settings.ts';
+import { type Block, capital, heading, lacking, type Sheet, section, type TableBlock, words } from './blocks.ts';
+import type { PacketContext } from './context.ts';
 import { recoveredBlocks } from './recovered.ts';
 
 export function sizesSheet(context: PacketContext): Sheet {

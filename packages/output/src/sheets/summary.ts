@@ -1,9 +1,9 @@
 /** The first sheet: what the job is, how it stands, what to beware of. */
 import type { Job } from '@sparewright/core/job/schema';
-import { presentStages } from '../../present/stages.ts';
-import { type Block, type FactRow, heading, type Sheet, section, words } from '../blocks.ts';
-import type { PacketContext } from '../context.ts';
-import { findingBlock } from '../finding-block.ts';
+import { presentStages } from '../present/stages.ts';
+import { type Block, type FactRow, heading, type Sheet, section, words } from './blocks.ts';
+import type { PacketContext } from './context.ts';
+import { findingBlock } from './finding-block.ts';
 
 export function summarySheet(context: PacketContext, unprintable: string): Sheet {
   const { job, assessment } = context;

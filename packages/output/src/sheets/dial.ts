@@ -1,9 +1,9 @@
 /** A dial table as it is printed. */
 import type { DialTable } from '@sparewright/core/route/dial-table';
-import { presentProse } from '../../present/prose.ts';
-import type { PresentSettings } from '../../present/settings.ts';
-import { presentCell, presentUnit } from '../../present/table.ts';
-import type { DialBlock } from '../blocks.ts';
+import { presentProse } from '../present/prose.ts';
+import type { PresentSettings } from '../present/settings.ts';
+import { presentCell, presentUnit } from '../present/table.ts';
+import type { DialBlock } from './blocks.ts';
 
 export function dialBlock(table: DialTable, name: string, settings: PresentSettings): DialBlock {
   return {

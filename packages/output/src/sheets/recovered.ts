@@ -1,12 +1,12 @@
 /** What the part was meant to be, by its readings: likeliest designs, size as made, limits to make it to, what to measure next. */
 import { recoverJob } from '@sparewright/core/job/recover-job';
 import type { RecoveredSize, RecoverResult } from '@sparewright/core/recover/recover-result';
-import { presentLimits } from '../../present/length.ts';
-import { presentShare } from '../../present/number.ts';
-import { presentProse } from '../../present/prose.ts';
-import type { PresentSettings } from '../../present/settings.ts';
-import { type Block, capital, heading, type TableBlock, words } from '../blocks.ts';
-import type { PacketContext } from '../context.ts';
+import { presentLimits } from '../present/length.ts';
+import { presentShare } from '../present/number.ts';
+import { presentProse } from '../present/prose.ts';
+import type { PresentSettings } from '../present/settings.ts';
+import { type Block, capital, heading, type TableBlock, words } from './blocks.ts';
+import type { PacketContext } from './context.ts';
 
 /** Designs less likely than this are left out, and more than three are never shown. */
 const leastShown = 0.05;

@@ -2,17 +2,17 @@
 import type { StopPoint } from '@sparewright/core/bench/bench-result';
 import type { CutNumbers, Operation, Setup } from '@sparewright/core/route/route-result';
 import { type Mm, mmPerInch } from '@sparewright/core/units/quantities';
-import { presentSize } from '../../present/length.ts';
-import { presentNumber, presentShare } from '../../present/number.ts';
-import { presentPlace } from '../../present/place.ts';
-import { presentProse } from '../../present/prose.ts';
-import { presentQuantity } from '../../present/quantity.ts';
-import type { PresentSettings } from '../../present/settings.ts';
-import { presentTime } from '../../present/time.ts';
-import { type Block, type FactRow, heading, type Sheet, words } from '../blocks.ts';
-import type { PacketContext } from '../context.ts';
-import { findingBlock } from '../finding-block.ts';
+import { presentSize } from '../present/length.ts';
+import { presentNumber, presentShare } from '../present/number.ts';
+import { presentPlace } from '../present/place.ts';
+import { presentProse } from '../present/prose.ts';
+import { presentQuantity } from '../present/quantity.ts';
+import type { PresentSettings } from '../present/settings.ts';
+import { presentTime } from '../present/time.ts';
+import { type Block, type FactRow, heading, type Sheet, words } from './blocks.ts';
+import type { PacketContext } from './context.ts';
 import { dialBlock } from './dial.ts';
+import { findingBlock } from './finding-block.ts';
 
 /** File name of the sketch of a setup, and what it shows. */
 export interface Sketch {

@@ -1,11 +1,11 @@
 /** What to buy, cut and lay out before starting. */
 import type { Stock } from '@sparewright/core/route/route-result';
-import { presentSize } from '../../present/length.ts';
-import { presentNumber } from '../../present/number.ts';
-import { presentProse } from '../../present/prose.ts';
-import { presentTimes } from '../../present/time.ts';
-import { type Block, lacking, type Sheet, section, words } from '../blocks.ts';
-import type { PacketContext } from '../context.ts';
+import { presentSize } from '../present/length.ts';
+import { presentNumber } from '../present/number.ts';
+import { presentProse } from '../present/prose.ts';
+import { presentTimes } from '../present/time.ts';
+import { type Block, lacking, type Sheet, section, words } from './blocks.ts';
+import type { PacketContext } from './context.ts';
 
 export function stockSheet(context: PacketContext): Sheet {
   const { route } = context.assessment;

@@ -1,14 +1,15 @@
 /** The sheet of each stage. What the packet prints is what the screen shows, less the blanks to write in. */
-import type { Block, TableBlock } from '@sparewright/output/packet/blocks';
-import type { PacketContext } from '@sparewright/output/packet/context';
-import { dutySheet } from '@sparewright/output/packet/sheets/duty';
-import { inspectionSheet } from '@sparewright/output/packet/sheets/inspection';
-import { setupSheet } from '@sparewright/output/packet/sheets/setup';
-import { sizesSheet } from '@sparewright/output/packet/sheets/sizes';
-import { stockSheet } from '@sparewright/output/packet/sheets/stock';
-import { stopPointSheet } from '@sparewright/output/packet/sheets/stop-points';
-import type { JobPage, SheetBlock, TableView } from '@sparewright/output/present/job-view';
-import { presentNumber } from '@sparewright/output/present/number';
+
+import type { JobPage, SheetBlock, TableView } from '../present/job-view.ts';
+import { presentNumber } from '../present/number.ts';
+import type { Block, TableBlock } from '../sheets/blocks.ts';
+import type { PacketContext } from '../sheets/context.ts';
+import { dutySheet } from '../sheets/duty.ts';
+import { inspectionSheet } from '../sheets/inspection.ts';
+import { setupSheet } from '../sheets/setup.ts';
+import { sizesSheet } from '../sheets/sizes.ts';
+import { stockSheet } from '../sheets/stock.ts';
+import { stopPointSheet } from '../sheets/stop-points.ts';
 
 /** Pictures of the sheets are left to the packet. */
 const noSketch = { file: '', describes: '' };

@@ -3,15 +3,15 @@ import { drawPart } from '@sparewright/core/drawing/part-sheet';
 import type { Assessment } from '@sparewright/core/job/assessment';
 import type { Job } from '@sparewright/core/job/schema';
 import type { Workshop } from '@sparewright/core/lathe/schema';
-import { drawingSettings } from '@sparewright/output/present/drawing-settings';
-import { presentFinding } from '@sparewright/output/present/finding';
-import type { FindingView, JobPage, StageName } from '@sparewright/output/present/job-view';
-import { presentPlace } from '@sparewright/output/present/place';
-import { type PresentSettings, presentSettings } from '@sparewright/output/present/settings';
-import { presentStages } from '@sparewright/output/present/stages';
-import { paintSvg } from '@sparewright/output/svg/paint';
-import { sheetsOf } from './sheets.ts';
-import { sizeRows } from './sizes.ts';
+import { drawingSettings } from '../present/drawing-settings.ts';
+import { presentFinding } from '../present/finding.ts';
+import type { FindingView, JobPage, StageName } from '../present/job-view.ts';
+import { presentPlace } from '../present/place.ts';
+import { type PresentSettings, presentSettings } from '../present/settings.ts';
+import { presentStages } from '../present/stages.ts';
+import { paintSvg } from '../svg/paint.ts';
+import { sizeRows } from './size-rows.ts';
+import { sheetsOf } from './stage-sheets.ts';
 
 export interface Assessed {
   readonly document: unknown;

@@ -1,8 +1,8 @@
 /** The sizes of the part, each with its place in the document, so that a value typed anew finds its way back. */
 import type { Dimension } from '@sparewright/core/part/part-result';
-import type { SizeRow } from '@sparewright/output/present/job-view';
-import { presentLength } from '@sparewright/output/present/length';
-import type { PresentSettings } from '@sparewright/output/present/settings';
+import type { SizeRow } from '../present/job-view.ts';
+import { presentLength } from '../present/length.ts';
+import type { PresentSettings } from '../present/settings.ts';
 
 type Path = readonly (string | number)[];
 

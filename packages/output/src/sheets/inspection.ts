@@ -1,12 +1,12 @@
 /** The inspection sheet, the proof tests and the record. */
 import type { InspectionRow } from '@sparewright/core/inspect/inspect-result';
 import type { Mm } from '@sparewright/core/units/quantities';
-import { presentLength, presentUncertainty } from '../../present/length.ts';
-import { presentShare } from '../../present/number.ts';
-import { presentProse } from '../../present/prose.ts';
-import type { PresentSettings } from '../../present/settings.ts';
-import { type Block, capital, heading, lacking, type Sheet, section, type TableBlock, words } from '../blocks.ts';
-import type { PacketContext } from '../context.ts';
+import { presentLength, presentUncertainty } from '../present/length.ts';
+import { presentShare } from '../present/number.ts';
+import { presentProse } from '../present/prose.ts';
+import type { PresentSettings } from '../present/settings.ts';
+import { type Block, capital, heading, lacking, type Sheet, section, type TableBlock, words } from './blocks.ts';
+import type { PacketContext } from './context.ts';
 import { cautionNotices } from './summary.ts';
 
 export function inspectionSheet(context: PacketContext): Sheet {
