@@ -11,6 +11,7 @@ export type Stroke =
   | 'hidden'
   | 'hatch'
   | 'dimension'
+  | 'grid'
   | 'frame'
   | 'assumed'
   | 'cut'

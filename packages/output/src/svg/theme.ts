@@ -21,6 +21,7 @@ export const pens: Readonly<Record<Stroke, Pen>> = {
   hidden: { breadth: 0.25, dashes: '2.4 1', colour: 'ink' },
   hatch: { breadth: 0.18, colour: 'ink' },
   dimension: { breadth: 0.25, colour: 'ink' },
+  grid: { breadth: 0.13, colour: 'pencil' },
   frame: { breadth: 0.7, colour: 'ink' },
   assumed: { breadth: 0.35, dashes: '1.6 0.9', colour: 'pencil' },
   cut: { breadth: 0.9, colour: 'blue' },
