@@ -3,18 +3,11 @@
  * typed. There is no button to save; the outbox holds what the server does not have yet.
  */
 import { type Json, same } from '@sparewright/core/job/merge';
-import {
-  listRevisions,
-  Refused,
-  readRevision,
-  readStored,
-  type SaveAnswer,
-  type Stored,
-  saveDocument,
-} from '../ask-server.ts';
+import { listRevisions, readRevision, readStored, type SaveAnswer, type Stored, saveDocument } from '../ask-server.ts';
 import { type News, whenNews } from './events.ts';
 import { type Difference, differences, joinedWith, mineOver } from './join.ts';
 import { client, dropLetter, letterOf, putLetter, whenOutboxChanges } from './outbox.ts';
+import { isSilence, messageOf, refusalsOf } from './refusals.ts';
 import { type Steps, stepsOf } from './steps.ts';
 
 /** Typing goes on as long as keys follow each other faster than this [ms]. */
@@ -86,6 +79,8 @@ export function openDesk<View>({ key, address, check, concerns, tell }: DeskOpti
   let accepted: Json | undefined;
   let refusedBy: 'check' | 'server' = 'check';
   let sending: Promise<void> | undefined;
+  /** Asked for while a letter was on its way, and done once it has arrived. */
+  let waiting: { deliver: boolean; catchUp: boolean } = { deliver: false, catchUp: false };
   let checking = new AbortController();
   const closed = new AbortController();
   const timers = new Map<string, ReturnType<typeof setTimeout>>();
@@ -164,8 +159,13 @@ export function openDesk<View>({ key, address, check, concerns, tell }: DeskOpti
   }
 
   function deliver(): Promise<void> {
+    if (sending) waiting = { ...waiting, deliver: true };
     sending ??= send().finally(() => {
       sending = undefined;
+      const due = waiting;
+      waiting = { deliver: false, catchUp: false };
+      if (due.deliver) void deliver();
+      else if (due.catchUp) void catchUp();
     });
     return sending;
   }
@@ -184,7 +184,7 @@ export function openDesk<View>({ key, address, check, concerns, tell }: DeskOpti
       } else refuse(error, 'server');
       return;
     }
-    await learnSteps();
+    void learnSteps();
   }
 
   function arrived(sent: Json, answer: SaveAnswer): void {
@@ -252,7 +252,11 @@ export function openDesk<View>({ key, address, check, concerns, tell }: DeskOpti
   async function catchUp(): Promise<void> {
     const theirs = await readStored(address, closed.signal).catch(() => undefined);
     if (!theirs || !saved || theirs.revision <= saved.revision) return;
-    if (letterOf(key) || sending) return void deliver();
+    if (sending) {
+      waiting = { ...waiting, catchUp: true };
+      return;
+    }
+    if (letterOf(key)) return void deliver();
     const before = saved.document;
     const document = joinedWith(before, state.document ?? before, theirs.document);
     saved = theirs;
@@ -304,21 +308,4 @@ export function openDesk<View>({ key, address, check, concerns, tell }: DeskOpti
       for (const stop of stops) stop();
     },
   };
-}
-
-const isSilence = (error: unknown): boolean => error instanceof Refused && (error.status === 0 || error.status >= 502);
-
-function refusalsOf(error: unknown): Record<string, string> {
-  if (!(error instanceof Refused)) return {};
-  return Object.fromEntries(
-    (error.issues ?? []).map(({ path, value, expected, example }) => {
-      if (value === '""') return [path, `Type a value to go on: ${expected}.`];
-      const such = example === null || example === undefined ? '' : `, for example ${example}`;
-      return [path, `Not taken: ${value}. Expected ${expected}${such}.`];
-    }),
-  );
-}
-
-function messageOf(error: unknown): string {
-  return error instanceof Error ? error.message : 'Something went wrong that has no name.';
 }
