@@ -13,7 +13,7 @@ import { cutForces } from './cut-forces.ts';
 import { drivePower } from './drive.ts';
 import type { PreparedSetup } from './prepare-setup.ts';
 import type { Lathe } from './schema.ts';
-import { type ForceLadder, forceLadder, type SizeResult, sizeAfter } from './size-after.ts';
+import { type ForceLadder, forceLadder, plunges, pushedOff, type SizeResult, sizeAfter } from './size-after.ts';
 
 export interface AskedCut {
   /** On the radius; the width of the edge when grooving or parting. */
@@ -69,9 +69,6 @@ const pushLimits = { good: 0.05, bad: 0.25 } as const;
 /** A difference of size up to this many times the limit can be turned out by partial passes. */
 const correctable = 4;
 
-const plunges = (prepared: PreparedSetup) =>
-  prepared.setup.operation === 'grooving' || prepared.setup.operation === 'parting';
-
 /**
  * Judges one cut.
  *
@@ -82,7 +79,7 @@ export function judgeCut(prepared: PreparedSetup, lathe: Pick<Lathe, 'speeds' | 
   const { setup, material } = prepared;
   const forces = cutForces(setup, material, asked.depth, asked.feed);
   const ladder = forceLadder(setup, material, asked.feed, asked.depth);
-  const size = plunges(prepared) ? pushedOff(prepared, forces.square) : sizeAfter(prepared, ladder, asked.depth);
+  const size = plunges(prepared.setup) ? pushedOff(prepared, forces.square) : sizeAfter(prepared, ladder, asked.depth);
   const speed = cuttingSpeed(setup.diameter, asked.speed);
   const power = powerOf(forces, setup.diameter, asked.speed, lathe.drive.efficiency ?? usualEfficiency);
   const powerShare = power / drivePower(lathe, asked.speed);
@@ -99,7 +96,7 @@ export function judgeCut(prepared: PreparedSetup, lathe: Pick<Lathe, 'speeds' | 
         : 'not on this lathe';
   return {
     verdict,
-    says: sentence(verdict, decides, safeDepth, plunges(prepared)),
+    says: sentence(verdict, decides, safeDepth, plunges(prepared.setup)),
     decides,
     weighed,
     ...(safeDepth === undefined ? {} : { safeDepth }),
@@ -114,20 +111,11 @@ export function judgeCut(prepared: PreparedSetup, lathe: Pick<Lathe, 'speeds' | 
   };
 }
 
-function checkAsked({ depth, feed, speed, sizeLimit }: AskedCut): void {
+export function checkAsked({ depth, feed, speed, sizeLimit }: AskedCut): void {
   if (!(depth > 0)) throw new DomainError('depth', depth, 'more than 0 mm');
   if (!(feed > 0)) throw new DomainError('feed', feed, 'more than 0 mm/rev');
   if (!(speed > 0)) throw new DomainError('speed', speed, 'more than 0 rpm');
   if (sizeLimit !== undefined && !(sizeLimit > 0)) throw new DomainError('sizeLimit', sizeLimit, 'more than 0 mm');
-}
-
-/** A plunge is set by its feed: what gives way is the edge pushed off by the whole force. */
-function pushedOff(prepared: PreparedSetup, force: Newton): SizeResult {
-  const error = prepared.give.map((c) => c * force);
-  const all = prepared.drawn.map(({ most, values }) => most * force * values.force).toSorted((a, b) => a - b);
-  const at = (share: number) => all[Math.min(all.length - 1, Math.floor(share * all.length))] ?? 0;
-  const most = { low: at(0.05), middle: at(0.5), high: at(0.95) };
-  return { error, taper: { low: 0, middle: 0, high: 0 }, most };
 }
 
 type ToWeigh = Pick<JudgedCut, 'depth' | 'powerShare' | 'size' | 'rubbing' | 'chatter'> & Pick<AskedCut, 'sizeLimit'>;
@@ -153,7 +141,7 @@ export function weigh(prepared: PreparedSetup, cut: ToWeigh): Weighed[] {
     state: value <= good ? 'good' : value <= bad ? 'marginal' : 'bad',
   });
   const rubs = { cuts: 0, 'may rub': 1, rubs: 2 }[cut.rubbing];
-  const plunge = plunges(prepared);
+  const plunge = plunges(prepared.setup);
   return [
     one('chatter', 'probability that it sings', cut.chatter, '', chatterLimits.good, chatterLimits.bad),
     one('power', 'share of the motor’s power', cut.powerShare, '', powerLimits.good, powerLimits.bad),
@@ -176,8 +164,8 @@ export function weigh(prepared: PreparedSetup, cut: ToWeigh): Weighed[] {
   ];
 }
 
-/** How bad a weighed number is: whole steps for its state, and how far into it. */
-function rank({ state, value, good, bad }: Weighed): number {
+/** How bad a weighed number is, to find the one that decides: whole steps for its state, and how far into it. */
+export function rank({ state, value, good, bad }: Weighed): number {
   if (state === 'bad') return 2 + Math.min(0.99, value / bad / 100);
   if (state === 'marginal') return 1 + (value - good) / (bad - good || 1) / 1.01;
   return good > 0 ? Math.min(0.99, value / good) : 0;
@@ -185,7 +173,7 @@ function rank({ state, value, good, bad }: Weighed): number {
 
 /** Greatest depth of the ladder, below the one asked, at which all is good. */
 function deepestGood(prepared: PreparedSetup, lathe: Pick<Lathe, 'speeds' | 'drive'>, asked: AskedCut): Mm | undefined {
-  const rungs = plunges(prepared) ? [0.5, 0.8, 1, 1.2, 1.5, 2, 2.5, 3] : depthLadder;
+  const rungs = plunges(prepared.setup) ? [0.5, 0.8, 1, 1.2, 1.5, 2, 2.5, 3] : depthLadder;
   return rungs.findLast((depth) => depth < asked.depth && allGood(prepared, lathe, { ...asked, depth }));
 }
 
@@ -199,7 +187,7 @@ export function allGood(
   const { setup, material } = prepared;
   const forces = cutForces(setup, material, asked.depth, asked.feed);
   const power = powerOf(forces, setup.diameter, asked.speed, lathe.drive.efficiency ?? usualEfficiency);
-  const size = plunges(prepared)
+  const size = plunges(prepared.setup)
     ? pushedOff(prepared, forces.square)
     : sizeAfter(prepared, ladder ?? forceLadder(setup, material, asked.feed, asked.depth), asked.depth);
   return weigh(prepared, {

@@ -37,14 +37,29 @@ export const usualDraws = 64;
  * @throws DomainError when the setup cannot stand
  */
 export function prepareSetup(joint: Joint, setup: Setup, material: CutMaterial, count = usualDraws): PreparedSetup {
+  return prepareWith({ middle: middle(joint), draws: draws(joint, count) }, setup, material);
+}
+
+/** A lathe as it may be: its most likely values, and draws that stand for what is not known. */
+export interface DrawnLathe {
+  readonly middle: Values;
+  readonly draws: readonly Values[];
+}
+
+/**
+ * As {@link prepareSetup}, with draws made before.
+ *
+ * @throws DomainError when the setup cannot stand
+ */
+export function prepareWith(lathe: DrawnLathe, setup: Setup, material: CutMaterial): PreparedSetup {
   checkSetup(setup);
   const bending = clampedWork(setup.work, setup.stations);
-  const give = giveAtCut(middle(joint), setup, bending);
+  const give = giveAtCut(lathe.middle, setup, bending);
   const softest = give.reduce((best, c, i) => (c > (give[best] ?? 0) ? i : best), 0);
   const ratio = inPlaneRatio(radians(setup.cutter.rake));
   // Thickness of an everyday chip: the land does not hang on it closely.
   const usualStiffness = cutForces(setup, material, setup.cutter.width ?? 0.2, 0.05).chipStiffness;
-  const drawn = draws(joint, count).map((values): Drawn => {
+  const drawn = lathe.draws.map((values): Drawn => {
     const all = giveAtCut(values, setup, bending);
     return {
       values,

@@ -2,7 +2,7 @@
  * What size a pass leaves when edge and work give way to its force.
  */
 import type { MmPerNewton } from '../structure/stepped-beam.ts';
-import type { Mm, MmPerRev } from '../units/quantities.ts';
+import type { Mm, MmPerRev, Newton } from '../units/quantities.ts';
 import type { Setup } from './chain.ts';
 import { type CutMaterial, cutForces } from './cut-forces.ts';
 import type { PreparedSetup } from './prepare-setup.ts';
@@ -54,6 +54,18 @@ export interface SizeResult {
   readonly taper: { readonly low: Mm; readonly middle: Mm; readonly high: Mm };
   /** Greatest error, bounds of nine in ten draws. */
   readonly most: { readonly low: Mm; readonly middle: Mm; readonly high: Mm };
+}
+
+/** A plunge has its edge's width for a depth, and is set by its feed. */
+export function plunges({ operation }: Pick<Setup, 'operation'>): boolean {
+  return operation === 'grooving' || operation === 'parting';
+}
+
+/** A plunge is set by its feed: what gives way is the edge pushed off by the whole force, on the radius. */
+export function pushedOff(prepared: PreparedSetup, force: Newton): SizeResult {
+  const error = prepared.give.map((c) => c * force);
+  const all = prepared.drawn.map(({ most, values }) => most * force * values.force);
+  return { error, taper: { low: 0, middle: 0, high: 0 }, most: band(Float64Array.from(all)) };
 }
 
 /** Size along the work after one pass. */
