@@ -8,6 +8,7 @@ import type { Mm } from '../units/quantities.ts';
 import { Board, textHeight } from './board.ts';
 import { boxAt } from './box.ts';
 import { insideCircle } from './clip-circle.ts';
+import { isOpen, openings } from './cut-open.ts';
 import { addRing } from './end-view.ts';
 import type { GrooveGroup } from './groove-marks.ts';
 import { type Bound, hatchParts } from './hatch.ts';
@@ -20,7 +21,7 @@ import { scaleText } from './scales.ts';
 import { nameOf } from './section-marks.ts';
 import { circle, lineThrough } from './shapes.ts';
 import type { Zone } from './shelf.ts';
-import { chords, isHollow, place, runParts, runsOf, type View } from './view.ts';
+import { chords, place, runParts, runsOf, type View } from './view.ts';
 
 const enlargements = [2, 5, 10, 20, 50];
 /** A groove is drawn at least this wide in its detail. */
@@ -107,8 +108,8 @@ function enlargement(groove: Placed<Groove>, bound: Bound, mainScale: number): n
 
 function drawOutline(board: Board, part: PartResult, groove: Placed<Groove>, bound: Bound, view: View): void {
   const { outside, insideLeft, insideRight } = part.outline;
-  const hollow = isHollow(part.outline);
-  if (hollow) board.path(hatchParts(closedLoop(part.outline), view, hatchSpacing, bound), 'hatch');
+  const isCut = isOpen(openings(part), bound.z);
+  if (isCut) board.path(hatchParts(closedLoop(part.outline), view, hatchSpacing, bound), 'hatch');
   for (const chain of [outside, insideLeft, insideRight]) {
     const inside = insideCircle(chain, bound);
     for (const run of runsOf(inside)) {
@@ -116,7 +117,7 @@ function drawOutline(board: Board, part: PartResult, groove: Placed<Groove>, bou
         board.path(runParts([piece], view), piece.assumed ? 'assumed' : 'outline', groove.feature.id);
     }
     board.edges.push(...chords(inside, view));
-    if (!hollow) drawRoundEdges(board, inside, curves(part), bound, view);
+    if (!isCut) drawRoundEdges(board, inside, curves(part), bound, view);
   }
 }
 

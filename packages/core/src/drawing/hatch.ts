@@ -11,6 +11,12 @@ export interface Bound {
   readonly radius: Mm;
 }
 
+/** A length of the part that the lining must stay inside; its ends may wave with the radius by less than they rise. */
+export interface Strip {
+  readonly from: (r: Mm) => Mm;
+  readonly to: (r: Mm) => Mm;
+}
+
 const root2 = Math.SQRT2;
 
 /**
@@ -20,10 +26,10 @@ const root2 = Math.SQRT2;
  * @param loop  the segments that bound the material; their order does not matter, the region must be closed by them
  * @param view  where it is drawn
  * @param spacing  distance between the lines on paper [mm]
- * @param bound  circle to stay inside, for a detail view
+ * @param bound  what to stay inside: a circle for a detail view, a strip where only a length of the part is cut open
  * @returns one path of separate strokes
  */
-export function hatchParts(loop: readonly Segment[], view: View, spacing: Mm, bound?: Bound): PathPart[] {
+export function hatchParts(loop: readonly Segment[], view: View, spacing: Mm, bound?: Bound | Strip): PathPart[] {
   const step = spacing / view.scale;
   const offsets = loop.flatMap((s) => reach(s));
   if (offsets.length === 0) return [];
@@ -34,7 +40,7 @@ export function hatchParts(loop: readonly Segment[], view: View, spacing: Mm, bo
     // A hair off round figures, so that a line never runs through a corner and is counted twice.
     const u = (k + 0.137) * step;
     const hits = loop.flatMap((s) => crossings(s, u)).toSorted((a, b) => a - b);
-    const limit = bound ? circleStretch(bound, u) : undefined;
+    const limit = bound && stretchIn(bound, u);
     if (bound && !limit) continue;
     for (let i = 0; i + 1 < hits.length; i += 2) {
       const from = Math.max(hits[i] ?? 0, limit?.[0] ?? Number.NEGATIVE_INFINITY);
@@ -79,6 +85,17 @@ function crossings(segment: Segment, u: number): number[] {
   }
   const stretch = circleStretch({ z: segment.centre.z, r: segment.centre.r, radius: segment.radius }, u);
   return stretch ? stretch.filter((v) => isOnArc(segment, point(u, v))) : [];
+}
+
+function stretchIn(bound: Bound | Strip, u: number): [number, number] | undefined {
+  return 'radius' in bound ? circleStretch(bound, u) : [crossingOf(bound.from, u), crossingOf(bound.to, u)];
+}
+
+/** Where the line of offset `u` meets a waving end: both rise along it, the line faster. */
+function crossingOf(end: (r: Mm) => Mm, u: number): number {
+  let v = root2 * end(0) + u;
+  for (let i = 0; i < 40; i++) v = root2 * end(point(u, v).r) + u;
+  return v;
 }
 
 function circleStretch(bound: Bound, u: number): [number, number] | undefined {

@@ -1,4 +1,4 @@
-/** The part seen along its axis: full outside view, or half in section where there is an inside. */
+/** The part seen along its axis: from outside, and cut open above the axis where there is an inside. */
 
 import { closedLoop } from '../part/outline-queries.ts';
 import type { Outline, Point, Segment } from '../part/outline-types.ts';
@@ -6,9 +6,11 @@ import type { PartResult } from '../part/part-result.ts';
 import { isVertical } from '../part/segment.ts';
 import type { Mm } from '../units/quantities.ts';
 import type { Board } from './board.ts';
+import { breakEdge, breakLine } from './break-line.ts';
+import { isOpen, type Opening, openings } from './cut-open.ts';
 import { hatchParts } from './hatch.ts';
 import type { At } from './scene.ts';
-import { chords, type Half, headingAt, isHollow, place, runParts, runsOf, type View } from './view.ts';
+import { chords, type Half, headingAt, place, radiusAt, runParts, runsOf, type View } from './view.ts';
 
 /** How far the centre line stands out at either end on paper. */
 const overrun: Mm = 4;
@@ -16,33 +18,37 @@ export const hatchSpacing: Mm = 2.2;
 
 export function drawMainView(board: Board, part: PartResult, view: View): void {
   const { outline } = part;
-  const hollow = isHollow(outline);
-  if (hollow) {
-    const loop = closedLoop(outline);
-    board.path(hatchParts(loop, view, hatchSpacing), 'hatch');
-  }
-  drawSeenEdges(board, part, view, hollow);
-  drawChain(board, outline.outside, view, 'upper', hollow);
-  drawChain(board, outline.outside, view, 'lower', false);
+  const opened = openings(part);
+  for (const opening of opened) drawOpening(board, outline, opening, view);
+  drawSeenEdges(board, part, view, opened);
+  drawChain(board, outline.outside, view, 'upper', opened);
+  drawChain(board, outline.outside, view, 'lower', []);
   drawChain(board, outline.insideLeft, view, 'upper');
   drawChain(board, outline.insideRight, view, 'upper');
   drawCentreLine(board, outline, view);
 }
 
-function drawChain(board: Board, chain: readonly Segment[], view: View, half: Half, facesToo = true): void {
-  for (const run of runsOf(facesToo ? chain : chain.filter((s) => !isVertical(s)))) {
+function drawOpening(board: Board, outline: Outline, { from, to, breaks }: Opening, view: View): void {
+  const end = (z: Mm) => (breaks.includes(z) ? (r: Mm) => breakEdge(z, r, view.scale) : () => z);
+  board.path(hatchParts(closedLoop(outline), view, hatchSpacing, { from: end(from), to: end(to) }), 'hatch');
+  for (const z of breaks) board.path(breakLine(z, radiusAt(outline.outside, z) ?? 0, view), 'thin');
+}
+
+/** Faces are drawn only where the part is cut open there; elsewhere they are among the edges that are seen. */
+function drawChain(board: Board, chain: readonly Segment[], view: View, half: Half, opened?: readonly Opening[]): void {
+  for (const run of runsOf(chain.filter((s) => !opened || !isVertical(s) || isOpen(opened, s.from.z)))) {
     board.path(runParts(run, view, half), run[0]?.assumed ? 'assumed' : 'outline', baseFeature(run[0]?.feature ?? ''));
   }
   board.edges.push(...chords(chain, view, half));
 }
 
 /** Edges that run round the part, and faces seen edge-on, as straight lines across it. */
-function drawSeenEdges(board: Board, part: PartResult, view: View, hollow: boolean): void {
+function drawSeenEdges(board: Board, part: PartResult, view: View, opened: readonly Opening[]): void {
   const { outline } = part;
   const curved = curves(part);
   for (const edge of seenEdges(outline.outside, curved)) {
     const low = place(view, edge, 'lower');
-    const high = hollow ? place(view, { z: edge.z, r: 0 }) : place(view, edge, 'upper');
+    const high = isOpen(opened, edge.z) ? place(view, { z: edge.z, r: 0 }) : place(view, edge, 'upper');
     drawEdge(board, high, low, edge);
   }
   for (const chain of [outline.insideLeft, outline.insideRight]) {

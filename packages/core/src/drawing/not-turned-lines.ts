@@ -3,14 +3,15 @@ import type { Dimension, PartResult, Placed } from '../part/part-result.ts';
 import type { NotTurned, OutsideSection } from '../part/schema.ts';
 import type { Mm } from '../units/quantities.ts';
 import type { Board } from './board.ts';
+import { isOpen, type Opening, openings } from './cut-open.ts';
 import type { PathPart, Stroke } from './scene.ts';
 import { circle, lowerHalf, rectangleParts } from './shapes.ts';
-import { isHollow, place, type View } from './view.ts';
+import { place, type View } from './view.ts';
 
 export function drawNotTurned(board: Board, part: PartResult, view: View): void {
   const sizes = new Map(part.dimensions.map((d) => [d.id, d]));
   const size = (feature: NotTurned, field: string) => sizes.get(`${feature.id}.${field}`);
-  const pen = new Pen(board, view, isHollow(part.outline));
+  const pen = new Pen(board, view, openings(part));
   for (const feature of part.notTurned) {
     const on = 'on' in feature ? part.outside.find((p) => p.feature.id === feature.on) : undefined;
     switch (feature.kind) {
@@ -40,12 +41,16 @@ export function drawNotTurned(board: Board, part: PartResult, view: View): void 
 class Pen {
   readonly board: Board;
   readonly view: View;
-  readonly cutOpen: boolean;
+  readonly opened: readonly Opening[];
 
-  constructor(board: Board, view: View, cutOpen: boolean) {
+  constructor(board: Board, view: View, opened: readonly Opening[]) {
     this.board = board;
     this.view = view;
-    this.cutOpen = cutOpen;
+    this.opened = opened;
+  }
+
+  isOpenAt(z: Mm): boolean {
+    return isOpen(this.opened, z);
   }
 
   /** Takes away what was drawn there as if the part were round. */
@@ -85,13 +90,14 @@ function drawPocket(
   const [mouth, floor] = feature.face === 'left' ? [0, depth.nominal] : [length, length - depth.nominal];
   const half = (across.nominal / 2) * broadest;
   // A slot is open at both sides and seen along its length; a socket is hidden unless the part is cut open.
-  const open = feature.kind === 'slot' || pen.cutOpen;
+  const isCut = pen.isOpenAt(mouth);
+  const open = feature.kind === 'slot' || isCut;
   const stroke = open ? 'outline' : 'hidden';
   const margin = 0.4 / pen.view.scale;
   const inward = feature.face === 'left' ? margin : -margin;
   if (open) pen.blank(mouth - inward, half, mouth + inward, feature.kind === 'slot' ? -half : 0);
   pen.line(mouth, half, floor, half, stroke, feature.id);
-  const low = pen.cutOpen && feature.kind !== 'slot' ? 0 : -half;
+  const low = isCut && feature.kind !== 'slot' ? 0 : -half;
   pen.line(floor, half, floor, low, stroke, feature.id);
   if (low < 0) pen.line(mouth, -half, floor, -half, stroke, feature.id);
 }
@@ -101,7 +107,7 @@ function drawHexagon(pen: Pen, on: Placed<OutsideSection>, across: Dimension | u
   if (!across || across.nominal >= on.largest) return;
   const quarter = across.nominal / Math.sqrt(3) / 2;
   pen.line(on.from, -quarter, on.to, -quarter, 'outline', of);
-  if (!pen.cutOpen) pen.line(on.from, quarter, on.to, quarter, 'outline', of);
+  if (!pen.isOpenAt(on.from)) pen.line(on.from, quarter, on.to, quarter, 'outline', of);
 }
 
 function drawFlats(
@@ -120,11 +126,12 @@ function drawFlats(
   // A flat that lies outside the round, or past the axis, is an entry still being typed.
   if (height <= 0 || height >= radius) return;
   const half = Math.sqrt(Math.max(0, radius ** 2 - height ** 2));
-  const top = pen.cutOpen ? 0 : half;
+  const isCut = pen.isOpenAt(from);
+  const top = isCut ? 0 : half;
   if (feature.count === 4) narrow(pen, on, [from, to], height, ends, feature.id);
   for (const z of [from, to]) pen.line(z, -half, z, top, 'outline', feature.id);
   pen.line(from, -half, to, -half, 'outline', feature.id);
-  if (!pen.cutOpen) pen.line(from, half, to, half, 'outline', feature.id);
+  if (!isCut) pen.line(from, half, to, half, 'outline', feature.id);
   // Crossed thin lines say that the face is flat.
   pen.line(from, -half, to, top, 'thin', feature.id);
   pen.line(from, top, to, -half, 'thin', feature.id);
@@ -164,7 +171,7 @@ function drawCrossHole(
   const centre = place(pen.view, { z, r: 0 });
   const onPaper = radius * pen.view.scale;
   // Cut open, the near wall above the axis is gone; what is left of a hole through one wall is its lower half.
-  const isWhole = !pen.cutOpen || feature.through;
+  const isWhole = !pen.isOpenAt(z) || feature.through;
   pen.board.items.push(
     isWhole ? circle(centre, onPaper, 'outline', feature.id) : lowerHalf(centre, onPaper, 'outline', feature.id),
   );
@@ -175,7 +182,7 @@ function drawCrossHole(
 /** A knurl is hinted at on part of its surface. */
 function drawKnurl(pen: Pen, on: Placed<OutsideSection>, feature: Extract<NotTurned, { kind: 'knurl' }>): void {
   const radius = on.smallest / 2;
-  const top = pen.cutOpen ? 0 : radius;
+  const top = pen.isOpenAt(on.from) ? 0 : radius;
   const step = Math.max(feature.pitch ?? 1, 1.4 / pen.view.scale);
   const parts: PathPart[] = [];
   const stretch = (z0: Mm, h0: number, z1: Mm, h1: number) => {

@@ -1,17 +1,24 @@
 /** How a thread is drawn: crests thick as they are, roots as a thin line, the end of the full thread as a thick one. */
 import type { PartResult, PlacedThread } from '../part/part-result.ts';
 import type { Board } from './board.ts';
-import { isHollow, place, type View } from './view.ts';
+import { isOpen, type Opening, openings } from './cut-open.ts';
+import { place, type View } from './view.ts';
 
 export function drawThreads(board: Board, part: PartResult, view: View): void {
-  const hollow = isHollow(part.outline);
+  const opened = openings(part);
   for (const thread of part.threads) {
-    if (thread.side === 'external') drawExternal(board, part, thread, view, hollow);
+    if (thread.side === 'external') drawExternal(board, part, thread, view, opened);
     else drawInternal(board, thread, view);
   }
 }
 
-function drawExternal(board: Board, part: PartResult, thread: PlacedThread, view: View, hollow: boolean): void {
+function drawExternal(
+  board: Board,
+  part: PartResult,
+  thread: PlacedThread,
+  view: View,
+  opened: readonly Opening[],
+): void {
   const root = thread.thread.rootDiameterExternal / 2;
   const crest = thread.thread.majorDiameter / 2;
   for (const half of ['upper', 'lower'] as const) {
@@ -28,7 +35,10 @@ function drawExternal(board: Board, part: PartResult, thread: PlacedThread, view
   }
   const end = thread.entersAt === 'left' ? thread.to : thread.from;
   if (end <= 1e-9 || end >= part.outline.length - 1e-9) return;
-  const [a, b] = [place(view, { z: end, r: hollow ? 0 : crest }), place(view, { z: end, r: crest }, 'lower')];
+  const [a, b] = [
+    place(view, { z: end, r: isOpen(opened, end) ? 0 : crest }),
+    place(view, { z: end, r: crest }, 'lower'),
+  ];
   board.path(
     [
       { to: 'start', ...a },

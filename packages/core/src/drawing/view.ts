@@ -1,5 +1,5 @@
 /** From the part's half-plane onto the sheet. */
-import type { Outline, Point, Segment } from '../part/outline-types.ts';
+import type { Point, Segment } from '../part/outline-types.ts';
 import { pointAt, tangentAt } from '../part/segment.ts';
 import type { Mm, Radian } from '../units/quantities.ts';
 import type { Stretch } from './box.ts';
@@ -76,11 +76,6 @@ function arcPoints(arc: Extract<Segment, { kind: 'arc' }>): Point[] {
 export function headingAt(segment: Segment, fraction: number): Radian {
   const { z, r } = tangentAt(segment, fraction);
   return Math.atan2(r, z);
-}
-
-/** Whether there is anything to see inside. */
-export function isHollow(outline: Outline): boolean {
-  return outline.insideLeft.length > 0 || outline.insideRight.length > 0;
 }
 
 /** Outside radius at a place along the part; the larger one on a shoulder. */
