@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { countOutside, referenceRows } from '../../test/reference.ts';
 import { parseTolerancedSize, sizeLimits } from '../standards/fits/toleranced-size.ts';
-import { deviationText, limitedText, numberText, sizeText } from './numbers.ts';
+import { deviationText, fractionText, limitedText, numberText, sizeText } from './numbers.ts';
 
 const mm = { units: 'mm', decimalSign: 'point' } as const;
 const comma = { units: 'mm', decimalSign: 'comma' } as const;
@@ -27,6 +27,31 @@ test('a zero deviation has no sign, and even ones are joined', () => {
 
 test('a size without limits of its own stands bare', () => {
   expect(dimension('12')).toBe('12');
+});
+
+test('an inch size typed as a fraction is written as one, in its lowest terms, unless it has limits of its own', () => {
+  const typed = (text: string, style: typeof mm | typeof inch = inch) => {
+    const size = parseTolerancedSize(text, style.units);
+    return limitedText({ nominal: size.nominal, ...sizeLimits(size, undefined), text }, style, 'Ø');
+  };
+  expect(typed('5/8')).toBe('Ø5/8');
+  expect(typed('1 6/8')).toBe('Ø1 3/4');
+  expect(typed('1½')).toBe('Ø1 1/2');
+  expect(typed('.625')).toBe('Ø.625');
+  expect(typed('5/16 -.001/-.004')).toBe('Ø.3125 −.001/−.004');
+  expect(typed('5/8 in', mm)).toBe('Ø15.875');
+});
+
+test('a fraction is found in exact 64ths only, and means what it says', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 1000 }), (n) => {
+      const text = fractionText((n * 25.4) / 64, inch);
+      const [, whole = '0', over = '0', under = '1'] = /^(?:(\d+)(?: |$))?(?:(\d+)\/(\d+))?$/.exec(text) ?? [];
+      expect(64 * (Number(whole) + Number(over) / Number(under))).toBe(n);
+    }),
+  );
+  expect(fractionText(5.5, inch)).toBe(sizeText(5.5, inch));
+  expect(fractionText(12.7, mm)).toBe('12.7');
 });
 
 test('inches drop the nought before the point', () => {

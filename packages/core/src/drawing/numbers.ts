@@ -16,6 +16,19 @@ export function sizeText(value: Mm, style: NumberStyle): string {
   return signed(inUnit < 0 && Number(plain) !== 0 ? '−' : '', led, style);
 }
 
+/** `5/8`, `1 3/4`, `.2165`: in inches an exact 64th, or a coarser part, as a fraction; anything else in decimals. */
+export function fractionText(value: Mm, style: NumberStyle): string {
+  const parts = (64 * value) / mmPerInch;
+  const whole = Math.round(parts);
+  if (style.units !== 'in' || whole <= 0 || whole % 64 === 0 || Math.abs(parts - whole) > 1e-9)
+    return sizeText(value, style);
+  const over = whole % 64;
+  // The largest power of two that divides both.
+  const common = over & -over;
+  const inches = Math.floor(whole / 64);
+  return `${inches === 0 ? '' : `${inches} `}${over / common}/${64 / common}`;
+}
+
 /** A deviation with its sign: `+0.018`, `0`, `−0.034`. */
 export function deviationText(value: Mm, style: NumberStyle): string {
   const text = sizeText(value, style);
@@ -32,13 +45,15 @@ interface Limited {
   readonly upper: Mm;
   readonly lower: Mm;
   readonly basis: string;
+  /** As it was typed. */
+  readonly text?: string;
 }
 
-/** A size with its class and deviations: `12 f7 (−0.016/−0.034)`, `12 ±0.1`, `12 +0.1/0`, or bare under the general tolerance. */
+/** A size with its class and deviations: `12 f7 (−0.016/−0.034)`, `12 ±0.1`, `12 +0.1/0`, or bare under the general tolerance, there as the fraction it was typed as. */
 export function limitedText(size: Limited, style: NumberStyle, sign = ''): string {
-  const nominal = `${sign}${sizeText(size.nominal, style)}`;
   const limits = limitsText(size, style);
-  return limits === '' ? nominal : `${nominal} ${limits}`;
+  if (limits !== '') return `${sign}${sizeText(size.nominal, style)} ${limits}`;
+  return sign + (/[/½¼¾⅛⅜⅝⅞]/.test(size.text ?? '') ? fractionText : sizeText)(size.nominal, style);
 }
 
 /** What stands after the nominal size; nothing under the general tolerance. */

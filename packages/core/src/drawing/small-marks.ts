@@ -3,7 +3,7 @@ import type { Segment } from '../part/outline-types.ts';
 import type { PartResult } from '../part/part-result.ts';
 import type { Edge, NotTurned } from '../part/schema.ts';
 import type { LeaderMark, Mark } from './marks.ts';
-import { numberText, sizeText } from './numbers.ts';
+import { fractionText, numberText, sizeText } from './numbers.ts';
 import { lengthMark, nameOf, spots } from './section-marks.ts';
 import type { Sizes } from './sizes.ts';
 import { radiusAt } from './view.ts';
@@ -64,11 +64,11 @@ function edgeText(edge: Edge, sizes: Sizes): string {
   const { style } = sizes;
   switch (edge.kind) {
     case 'chamfer':
-      return `${sizeText(edge.size, style)}×${numberText(edge.angle ?? 45, 2, style)}°`;
+      return `${fractionText(edge.size, style)}×${numberText(edge.angle ?? 45, 2, style)}°`;
     case 'fillet':
-      return `R${sizeText(edge.radius, style)}`;
+      return `R${fractionText(edge.radius, style)}`;
     case 'relief':
-      return `relief ${sizeText(edge.width, style)}×${sizeText(edge.depth, style)}`;
+      return `relief ${fractionText(edge.width, style)}×${fractionText(edge.depth, style)}`;
   }
 }
 
