@@ -52,7 +52,7 @@ function relief(part: PartResult, holding: Holding, { section, edge, at }: Corne
   const floor = section.smallest - 2 * edge.depth;
   return [
     {
-      ...operation(holding, 'groove', `${section.feature.id}-${at}`, [section.feature.id], section.largest),
+      ...operation(holding, 'groove', `${section.feature.id}.${at}-edge`, [section.feature.id], section.largest),
       title: `Cut the relief in the corner of ${called(part, section.feature.id)}, ${lengthInWords(edge.width)} wide, to ${inWords(floor)}`,
       from,
       to: from + edge.width,
@@ -65,7 +65,7 @@ function threadChamfer(part: PartResult, holding: Holding, section: Placed<Outsi
   const { id } = section.feature;
   const root = Math.min(...part.threads.filter((t) => t.on === id).map((t) => rootOf(t.thread)));
   return {
-    ...operation(holding, 'chamfer', id, [id], section.largest),
+    ...operation(holding, 'chamfer', `thread-${id}`, [id], section.largest),
     title: `Chamfer both ends of ${called(part, id)} to below the root of the thread, ${inWords(root)}`,
     from: section.from,
     to: section.to,
@@ -93,7 +93,7 @@ function otherEdges(part: PartResult, holding: Holding, corners: readonly Corner
   const chamfersOnly = corners.every((c) => c.edge.kind === 'chamfer');
   const hollow = corners.filter((c) => c.inner && c.edge.kind === 'fillet');
   return {
-    ...operation(holding, 'chamfer', 'edges', ids, Math.max(...sections.map((s) => s.largest))),
+    ...operation(holding, 'chamfer', `edges-${holding.setup.endOut}`, ids, Math.max(...sections.map((s) => s.largest))),
     title: `${chamfersOnly ? 'Chamfer' : 'Shape the edges:'} ${words.join(', ')}`,
     from: Math.min(...sections.map((s) => s.from)),
     to: Math.max(...sections.map((s) => s.to)),

@@ -118,7 +118,7 @@ function draftOf(
   const full = toDiameter ? depth + (through ? breakThrough : 0) : depth - pointLength(diameter, pointAngle);
   return {
     ...common,
-    id: `${common.setup}-drill-${feature.id}-${String(diameter).replace('.', '-')}`,
+    id: `drill-${feature.id}${diameter === last ? '' : '.pilot'}`,
     kind: 'drill',
     features: [feature.id],
     diameter,

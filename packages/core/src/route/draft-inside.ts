@@ -7,7 +7,7 @@ import type { PartResult } from '../part/part-result.ts';
 import type { Mm } from '../units/quantities.ts';
 import { band, called, type Draft, dimensionOf, inWords, lengthInWords, middle } from './draft.ts';
 import { type Drilled, drillHoles, type Hole } from './draft-holes.ts';
-import type { Holding } from './hold.ts';
+import type { End, Holding } from './hold.ts';
 import { boringAllowance, finishingAllowance } from './practice.ts';
 import { crestAim } from './tables/thread-table.ts';
 
@@ -27,7 +27,7 @@ export function draftInside(part: PartResult, holding: Holding, workshop: Worksh
   const common: Common = { setup: holding.setup.id, atFreeEnd: false, working: false, why: [], cautions: [] };
   const centre: Draft = {
     ...common,
-    id: `${holding.setup.id}-centre-for-drill`,
+    id: `centre-for-drill-${holding.setup.endOut}`,
     kind: 'centre',
     features: holes.map((h) => h.section.feature.id),
     diameter: 0,
@@ -43,7 +43,7 @@ export function draftInside(part: PartResult, holding: Holding, workshop: Worksh
     ...holes.flatMap((hole) => boring(part, hole, drilled, common, face)),
     ...grooves(part, holes, common),
     ...threads(part, holes, common),
-    ...mouths(part, holes, common),
+    ...mouths(part, holes, common, holding.setup.endOut),
   ];
 }
 
@@ -60,7 +60,7 @@ function boring(part: PartResult, hole: Hole, drilled: Drilled, common: Common, 
         {
           ...common,
           ...at,
-          id: `${common.setup}-groove-${feature.id}`,
+          id: `groove-${feature.id}`,
           kind: 'groove',
           diameter: section.largest,
           title: `Cut ${called(part, feature.id)} inside to ${inWords(section.largest)}`,
@@ -79,7 +79,7 @@ function boring(part: PartResult, hole: Hole, drilled: Drilled, common: Common, 
         {
           ...common,
           ...at,
-          id: `${common.setup}-turn-cone-${feature.id}`,
+          id: `turn-cone-${feature.id}`,
           kind: 'turn cone',
           diameter: section.largest,
           title: `Bore ${called(part, feature.id)} with the top slide set over`,
@@ -117,7 +117,7 @@ function bored(part: PartResult, hole: Hole, start: Mm, common: Common): Draft[]
       ? [
           {
             ...at,
-            id: `${common.setup}-rough-bore-${id}`,
+            id: `rough-bore-${id}`,
             diameter: roughed,
             title: `Open ${called(part, id)} to ${inWords(roughed)}`,
             task: {
@@ -133,7 +133,7 @@ function bored(part: PartResult, hole: Hole, start: Mm, common: Common): Draft[]
       : []),
     {
       ...at,
-      id: `${common.setup}-bore-${id}`,
+      id: `bore-${id}`,
       diameter: section.largest,
       working: feature.role === 'sliding' || feature.role === 'sealing',
       title: `${/\bbore\b/i.test(called(part, id)) ? 'Finish' : 'Bore'} ${called(part, id)} to ${inWords(target)}`,
@@ -175,7 +175,7 @@ function grooves(part: PartResult, holes: readonly Hole[], common: Common): Draf
     return [
       {
         ...common,
-        id: `${common.setup}-groove-${g.feature.id}`,
+        id: `groove-${g.feature.id}`,
         kind: 'groove',
         features: [g.feature.id, g.feature.on],
         diameter: g.largest,
@@ -195,7 +195,7 @@ function threads(part: PartResult, holes: readonly Hole[], common: Common): Draf
     return [
       {
         ...common,
-        id: `${common.setup}-thread-${t.id}`,
+        id: `thread-${t.id}`,
         kind: 'thread',
         features: [t.id, t.on],
         diameter: hole.section.largest,
@@ -210,7 +210,7 @@ function threads(part: PartResult, holes: readonly Hole[], common: Common): Draf
 }
 
 /** All chamfers of these bores in one operation. */
-function mouths(part: PartResult, holes: readonly Hole[], common: Common): Draft[] {
+function mouths(part: PartResult, holes: readonly Hole[], common: Common, end: End): Draft[] {
   const edged = holes.filter(({ section: { feature } }) => feature.startEdge || feature.endEdge);
   const first = edged[0];
   if (!first) return [];
@@ -226,7 +226,7 @@ function mouths(part: PartResult, holes: readonly Hole[], common: Common): Draft
   return [
     {
       ...common,
-      id: `${common.setup}-chamfer-inside-${first.section.feature.id}`,
+      id: `chamfer-inside-${end}`,
       kind: 'chamfer',
       features: edged.map((h) => h.section.feature.id),
       diameter: Math.max(...edged.map((h) => h.section.largest)),

@@ -16,7 +16,7 @@ export function draftSetup(part: PartResult, holding: Holding, workshop: Worksho
   const drafts: Draft[] = [
     {
       ...common,
-      id: `${setup.id}-face`,
+      id: `face-${setup.endOut}`,
       kind: 'face',
       features: [],
       diameter: part.outline.largestDiameter,
@@ -32,7 +32,7 @@ export function draftSetup(part: PartResult, holding: Holding, workshop: Worksho
   if (setup.tailstock)
     drafts.push({
       ...common,
-      id: `${setup.id}-centre`,
+      id: `centre-${setup.endOut}`,
       kind: 'centre',
       features: [],
       diameter: 0,
@@ -46,7 +46,7 @@ export function draftSetup(part: PartResult, holding: Holding, workshop: Worksho
   if (setup.number === 1 && !holding.blank)
     drafts.push({
       ...common,
-      id: `${setup.id}-part-off`,
+      id: 'part-off',
       kind: 'part off',
       features: [],
       diameter: part.outline.largestDiameter,
@@ -87,7 +87,7 @@ function benchWork(part: PartResult, setup: string): Draft[] {
         setup,
         atFreeEnd: false,
         working: false,
-        id: `${setup}-off-the-lathe-${f.id}`,
+        id: `off-the-lathe-${f.id}`,
         kind: 'off the lathe',
         features: [f.id],
         diameter: 0,

@@ -58,7 +58,7 @@ export function operation(
   diameter: Mm,
 ): Omit<Draft, 'title' | 'from' | 'to' | 'task'> {
   return {
-    id: `${holding.setup.id}-${kind.replaceAll(' ', '-')}-${id}`,
+    id: `${kind.replaceAll(' ', '-')}-${id}`,
     kind,
     setup: holding.setup.id,
     features,

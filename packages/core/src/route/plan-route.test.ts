@@ -388,3 +388,58 @@ test('every operation with a cut says what keeps it from being quicker, or what 
   expect(new Set(cut.map((o) => o.kind)).size).toBeGreaterThanOrEqual(5);
   for (const o of cut) expect(o.why.join(' ')).toMatch(/the quickest of|no cut keeps every limit|% of the drive/);
 });
+
+describe('a person may want it otherwise', () => {
+  const ids = (route: RouteResult) => route.operations.map((o) => o.id);
+  const findings = (route: RouteResult, id: string) => route.findings.filter((f) => f.id === id);
+
+  test('operations keep their names when the bar, the lathe or another feature changes', () => {
+    const other = plan({}, lathe({ betweenCentres: 30 }), { stockDiameter: 30 });
+    expect(ids(other)).toEqual(ids(plan({})));
+    const longer = plan({
+      outside: [...(plain.outside ?? []), { kind: 'cylinder', id: 'tip', diameter: 6, length: 5 }],
+    });
+    for (const id of ['face-right', 'rough-turn-shank', 'finish-turn-shank', 'part-off'])
+      expect(ids(longer)).toContain(id);
+  });
+
+  test('an order against the rules is followed, and the rule it breaks is said with its reason', () => {
+    const route = plan({}, {}, { order: ['finish-turn-head', 'rough-turn-shank'] });
+    expect(ids(route).indexOf('finish-turn-head')).toBeLessThan(ids(route).indexOf('rough-turn-shank'));
+    const [said] = findings(route, 'route.out-of-order');
+    expect(said?.at).toBe('finish-turn-head');
+    expect(said?.says).toContain('All heavy cuts come before any finishing cut');
+    const wish = route.operations.find((o) => o.id === 'finish-turn-head')?.wish;
+    expect(wish?.breaks.map((b) => b.other)).toContain('rough-turn-shank');
+    expect(route.compared?.planner.likely).toBeGreaterThan(0);
+  });
+
+  test('a rough cut left out takes no time, and the finishing cut meets the bar', () => {
+    const route = plan({}, {}, { changes: [{ operation: 'rough-turn-shank', skip: true }] });
+    expect(route.operations.find((o) => o.id === 'rough-turn-shank')?.time.high).toBe(0);
+    expect(findings(route, 'route.left-out')[0]?.says).toContain('it stays Ø');
+    const passes = (r: RouteResult) => r.operations.find((o) => o.id === 'finish-turn-shank')?.cut?.passes ?? 0;
+    expect(passes(route)).toBeGreaterThan(passes(plan({})));
+  });
+
+  test('time and way are taken as said, another cutter is compared, an unknown operation is a note', () => {
+    const boring = fullWorkshop.cutters.find((c) => c.kind === 'boring')?.id ?? '';
+    const route = plan(
+      {},
+      {},
+      {
+        changes: [
+          { operation: 'rough-turn-head', minutes: 7 },
+          { operation: 'face-left', instead: 'faced on another lathe' },
+          { operation: 'finish-turn-shank', cutter: boring },
+          { operation: 'finish-turn-tail', skip: true },
+        ],
+      },
+    );
+    expect(route.operations.find((o) => o.id === 'rough-turn-head')?.time.likely).toBe(420);
+    expect(route.operations.find((o) => o.id === 'face-left')?.cut).toBeUndefined();
+    expect(findings(route, 'route.cutter-does-not-serve').map((f) => f.at)).toEqual(['finish-turn-shank']);
+    expect(findings(route, 'route.unknown-operation').map((f) => f.level)).toEqual(['note']);
+    expect(stops(route)).toEqual([]);
+  });
+});

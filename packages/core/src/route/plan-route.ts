@@ -5,18 +5,19 @@ import type { Workshop } from '../lathe/schema.ts';
 import type { PartResult } from '../part/part-result.ts';
 import type { Second } from '../units/quantities.ts';
 import { cuttingListInWords } from './cutting-list.ts';
-import type { Draft } from './draft.ts';
 import { draftSetup } from './draft-setup.ts';
 import { barFor, chuckFor, cutOff, firstHolding, type Holding, needsBlank } from './hold.ts';
 import { holdingFindings } from './hold-findings.ts';
 import { machiningOf } from './machining.ts';
+import { inOrder } from './order.ts';
 import { setupHandling } from './practice.ts';
-import { inOrder } from './precedence.ts';
 import { type Realised, realise } from './realise.ts';
 import type { RouteResult } from './route-result.ts';
 import type { RouteWishes } from './schema.ts';
 import { secondHolding } from './second-holding.ts';
 import { chooseStock } from './stock.ts';
+import { withTool } from './tool-of.ts';
+import { changeFor, outOfOrder, wishesOtherwise, wishFindings, wishOf } from './wishes.ts';
 
 /** A route for a part that has at least one section; undefined for an empty one. */
 export function planRoute(
@@ -24,6 +25,14 @@ export function planRoute(
   workshop: Workshop,
   wishes: RouteWishes | undefined,
 ): RouteResult | undefined {
+  const route = planAsWished(part, workshop, wishes);
+  if (!route || !wishes || !wishesOtherwise(wishes)) return route;
+  const { order: _order, changes: _changes, ...rest } = wishes;
+  const planner = planAsWished(part, workshop, rest);
+  return { ...route, compared: planner && { planner: planner.time, this: route.time } };
+}
+
+function planAsWished(part: PartResult, workshop: Workshop, wishes: RouteWishes | undefined): RouteResult | undefined {
   if (part.outside.length === 0 || part.outline.length <= 0) return undefined;
   const chuck = chuckFor(workshop.lathe, part.outline.largestDiameter, wishes?.chuck);
   if (!chuck) return undefined;
@@ -31,18 +40,25 @@ export function planRoute(
   const first = firstHolding(part, workshop, chuck, stock.diameter, wishes);
   const second = secondHolding(part, workshop, first, wishes);
   const holdings = [first, second];
+  const drafts = holdings.flatMap((h, i) =>
+    draftSetup(part, h, workshop, i === holdings.length - 1).map((d) => withTool(d, workshop, changeFor(wishes, d.id))),
+  );
   const ordered = inOrder(
-    holdings.flatMap((h, i): Draft[] => draftSetup(part, h, workshop, i === holdings.length - 1)),
+    drafts,
     holdings.map((h) => h.setup.id),
+    wishes?.order,
   );
   const scene = { part, workshop, machining: part.material && machiningOf(part.material) };
+  const titleOf = (id: string) => drafts.find((d) => d.id === id)?.title ?? id;
   const realised: Realised[] = [];
   let work = barFor(part, first);
-  for (const { operation, reasons } of ordered) {
+  for (const place of ordered) {
+    const { operation, breaks } = place;
     const holding = holdings.find((h) => h.setup.id === operation.setup) ?? first;
     if (holding === second && realised.at(-1)?.operation.setup === first.setup.id) work = cutOff(work, part);
-    const done = realise(scene, operation, realised.length + 1, reasons, holding, work);
-    realised.push(done);
+    const wish = wishOf(wishes, operation.id, breaks);
+    const done = realise(scene, place, realised.length + 1, wish, holding, work);
+    realised.push({ ...done, findings: [...outOfOrder(operation, breaks, titleOf), ...done.findings] });
     work = done.work;
   }
   const times = realised.map((r) => r.operation.time);
@@ -60,6 +76,7 @@ export function planRoute(
     ],
     findings: [
       ...findings,
+      ...wishFindings(wishes, drafts),
       ...holdings.flatMap((h) => holdingFindings(part, h)),
       ...realised.flatMap((r) => r.findings),
     ],

@@ -18,6 +18,10 @@ export interface Ordered {
   readonly atFreeEnd: boolean;
   /** A surface that seals or slides. */
   readonly working: boolean;
+  /** What is in the tool post or the tailstock for it; operations with the same one need no change between them. */
+  readonly tool?: string | undefined;
+  /** Its limits are close: it is likelier to go wrong, and dearer to spoil. */
+  readonly close?: boolean | undefined;
 }
 
 export interface Rule {
@@ -214,67 +218,5 @@ export function applies(rule: Rule, a: Ordered, b: Ordered): boolean {
     rule.after.includes(b.kind) &&
     (!rule.sameFeature || shareFeature(a, b)) &&
     (rule.when?.(a, b) ?? true)
-  );
-}
-
-const preference: readonly Kind[] = [
-  'face',
-  'centre',
-  'drill',
-  'rough turn',
-  'bore',
-  'knurl',
-  'groove',
-  'finish turn',
-  'chamfer',
-  'thread',
-  'turn cone',
-  'turn curve',
-  'polish',
-  'part off',
-  'off the lathe',
-];
-
-/**
- * Operations in a legal order: by setup, then by the rules, and where they leave a choice in the customary order, thick before thin.
- *
- * @param operations  of all setups; setups keep the order of `setups`
- * @param setups  ids in the order they are done
- * @returns the operations in order, each with the reasons that put it after others
- */
-export function inOrder<T extends Ordered>(
-  operations: readonly T[],
-  setups: readonly string[],
-): { operation: T; reasons: string[] }[] {
-  return setups.flatMap((setup) => orderSetup(operations.filter((o) => o.setup === setup)));
-}
-
-function orderSetup<T extends Ordered>(operations: readonly T[]): { operation: T; reasons: string[] }[] {
-  const before = operations.map((b) => operations.map((a) => rules.filter((rule) => applies(rule, a, b))));
-  const waiting = new Set(operations.keys());
-  /** Everything that has to come before an operation already placed, directly or through others. */
-  const behind: Set<number>[] = [];
-  const done: { operation: T; reasons: string[] }[] = [];
-  const isFree = (b: number) => [...waiting].every((a) => before[b]?.[a]?.length === 0);
-  while (waiting.size > 0) {
-    const next = [...waiting].filter(isFree).toSorted((a, b) => customary(operations[a], operations[b]))[0];
-    const operation = next === undefined ? undefined : operations[next];
-    if (next === undefined || !operation) throw new Error('the rules of precedence go round in a circle');
-    waiting.delete(next);
-    const direct = [...operations.keys()].filter((a) => (before[next]?.[a]?.length ?? 0) > 0);
-    const through = new Set(direct.flatMap((a) => [...(behind[a] ?? [])]));
-    behind[next] = new Set([...through, ...direct]);
-    // Only what stands directly before it is worth saying: that the end is faced first is said where it matters.
-    const reasons = direct.filter((a) => !through.has(a)).flatMap((a) => (before[next]?.[a] ?? []).map((r) => r.why));
-    done.push({ operation, reasons: [...new Set(reasons)] });
-  }
-  return done;
-}
-
-function customary(a: Ordered | undefined, b: Ordered | undefined): number {
-  if (!a || !b) return 0;
-  return (
-    preference.indexOf(a.kind) - preference.indexOf(b.kind) ||
-    (a.kind === 'drill' || a.kind === 'bore' ? a.diameter - b.diameter : b.diameter - a.diameter)
   );
 }

@@ -6,6 +6,7 @@ import type { Finding } from '../finding.ts';
 import type { DialTable } from './dial-table.ts';
 import type { Draft } from './draft.ts';
 import type { Holding } from './hold.ts';
+import type { InOrder } from './order.ts';
 import { nothing, type Outcome, type Scene } from './outcome.ts';
 import { performDrill } from './perform-hole.ts';
 import { performGroove, performPartOff } from './perform-plunge.ts';
@@ -13,7 +14,8 @@ import { performCone, performCurve } from './perform-slide.ts';
 import { performThread } from './perform-thread.ts';
 import { performFace, performTurn } from './perform-turn.ts';
 import { operationHandling } from './practice.ts';
-import type { Operation } from './route-result.ts';
+import type { Operation, OperationWish, Span } from './route-result.ts';
+import { doesNotServe, leftOut, otherCutter } from './wish-findings.ts';
 import type { Workpiece } from './workpiece.ts';
 
 export interface Realised {
@@ -31,14 +33,13 @@ const slow = 1.8;
 
 export function realise(
   scene: Scene,
-  draft: Draft,
+  { operation: draft, reasons }: InOrder<Draft>,
   number: number,
-  reasons: readonly string[],
+  wish: OperationWish | undefined,
   holding: Holding,
   work: Workpiece,
 ): Realised {
-  const outcome = performSafely(scene, draft, holding, work);
-  const likely = operationHandling + outcome.cutting;
+  const outcome = asWished(scene, draft, holding, work, wish);
   return {
     operation: {
       id: draft.id,
@@ -48,10 +49,12 @@ export function realise(
       title: draft.title,
       features: draft.features,
       cutter: outcome.cutter?.name,
+      cutterId: outcome.cutter?.id,
       cut: outcome.cut,
       from: draft.from,
       to: draft.to,
-      time: { low: quick * likely, likely, high: slow * likely },
+      time: timeOf(outcome, wish),
+      wish,
       why: [...draft.why, ...reasons, ...(outcome.why ?? [])],
       cautions: draft.cautions,
       tables: outcome.tables.map((t) => t.id),
@@ -61,6 +64,35 @@ export function realise(
     work: outcome.work,
     needs: [...(outcome.cutter ? [outcome.cutter.name] : []), ...(outcome.needs ?? [])],
   };
+}
+
+function timeOf({ cutting }: Outcome, wish: OperationWish | undefined): Span {
+  if (wish?.skipped) return { low: 0, likely: 0, high: 0 };
+  if (wish?.minutes !== undefined) {
+    const likely = 60 * wish.minutes;
+    return { low: likely, likely, high: likely };
+  }
+  const likely = operationHandling + cutting;
+  return { low: quick * likely, likely, high: slow * likely };
+}
+
+/** The operation as the person wants it, with what follows from that. */
+function asWished(
+  scene: Scene,
+  draft: Draft,
+  holding: Holding,
+  work: Workpiece,
+  wish: OperationWish | undefined,
+): Outcome {
+  if (wish?.skipped) return { ...nothing(work), findings: [leftOut(draft, work)] };
+  const own = performSafely(scene, draft, holding, work);
+  if (wish?.instead !== undefined)
+    return { ...nothing(own.work), cutting: own.cutting, why: [`Done in another way: ${wish.instead}`] };
+  if (wish?.cutter === undefined || wish.cutter === own.cutter?.id) return own;
+  const cutters = scene.workshop.cutters.filter((c) => c.id === wish.cutter);
+  const wished = performSafely({ ...scene, workshop: { ...scene.workshop, cutters } }, draft, holding, work);
+  if (!wished.cutter) return { ...own, findings: [...own.findings, doesNotServe(draft, wish.cutter, own)] };
+  return { ...wished, findings: [...wished.findings, otherCutter(draft, own, wished)] };
 }
 
 /** A size outside what a formula covers is said at the operation; the rest of the route is still planned. */

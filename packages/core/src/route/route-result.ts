@@ -60,7 +60,36 @@ export interface CutNumbers {
   readonly specificForce: MPa;
 }
 
+export interface Span {
+  readonly low: Second;
+  readonly likely: Second;
+  readonly high: Second;
+}
+
+/** What a person wanted otherwise here, and which rules of order that breaks. */
+export interface OperationWish {
+  /** Its place in the order is the person's. */
+  readonly placed: boolean;
+  readonly skipped: boolean;
+  /** How it is done instead. */
+  readonly instead: string | undefined;
+  readonly minutes: number | undefined;
+  /** Id of the cutter asked for, whether or not it can do it. */
+  readonly cutter: string | undefined;
+  readonly why: string | undefined;
+  readonly breaks: readonly BrokenRule[];
+}
+
+/** A rule of order that a wish goes against: the other operation ought to have come first. */
+export interface BrokenRule {
+  readonly rule: string;
+  readonly why: string;
+  /** Operation that should stand before this one and does not. */
+  readonly other: string;
+}
+
 export interface Operation {
+  /** Of what it does and to which feature, so that it stays the same when something else changes. */
   readonly id: string;
   readonly number: number;
   readonly setup: string;
@@ -84,11 +113,14 @@ export interface Operation {
   readonly title: string;
   readonly features: readonly string[];
   readonly cutter?: string | undefined;
+  readonly cutterId?: string | undefined;
   readonly cut?: CutNumbers | undefined;
   /** Stretch of the part that is cut, from its left face. */
   readonly from: Mm;
   readonly to: Mm;
-  readonly time: { readonly low: Second; readonly likely: Second; readonly high: Second };
+  readonly time: Span;
+  /** What the person wanted otherwise; undefined where the planner had its way. */
+  readonly wish?: OperationWish | undefined;
   /** Why it stands here and is done like this. */
   readonly why: readonly string[];
   readonly cautions: readonly string[];
@@ -120,7 +152,9 @@ export interface RouteResult {
   readonly setups: readonly Setup[];
   readonly operations: readonly Operation[];
   readonly tables: readonly DialTable[];
-  readonly time: { readonly low: Second; readonly likely: Second; readonly high: Second };
+  readonly time: Span;
+  /** Where the person wanted an order or operations otherwise: what the planner's own route takes against this one. */
+  readonly compared?: { readonly planner: Span; readonly this: Span } | undefined;
   /** What to lay out before starting. */
   readonly needed: readonly string[];
   readonly findings: readonly Finding[];

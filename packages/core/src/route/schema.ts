@@ -2,8 +2,27 @@
  * What a job says about the way it is to be made; everything left out is chosen by the planner.
  */
 import { z } from 'zod';
-import { idField, lengthField } from '../units/fields.ts';
+import { idField, lengthField, numberField, textField } from '../units/fields.ts';
 import type { LengthUnit } from '../units/length.ts';
+
+/** Operations are named by what they do and to which feature: `finish-turn-guide`; see the route that was planned. */
+const operationField = z
+  .string()
+  .max(120)
+  .regex(/^[a-z][a-z0-9.-]*$/, { error: 'the id of an operation, for example finish-turn-guide' })
+  .describe('id of the operation, as the route names it');
+
+const change = z.strictObject({
+  operation: operationField,
+  skip: z.literal(true).describe('leave it out; what it would have cut stays').optional(),
+  instead: textField('done in another way, which is: bought ready threaded', 500).optional(),
+  minutes: numberField('time it takes', 'min', 0.1, 10_000).optional(),
+  cutter: idField.describe('id of the cutter to do it with').optional(),
+  why: textField('why', 500).optional(),
+});
+
+/** What a person wants done otherwise with one operation. */
+export type OperationChange = z.output<typeof change>;
 
 export function routeSchema(unit: LengthUnit) {
   return z.strictObject({
@@ -11,6 +30,16 @@ export function routeSchema(unit: LengthUnit) {
     chuck: idField.optional(),
     tailstock: z.boolean().describe('support the free end with the tailstock in the first setup').optional(),
     stockDiameter: lengthField(unit, 'bar to use').optional(),
+    order: z
+      .array(operationField)
+      .max(200)
+      .describe('operations in the order wanted, one after another; those not named go where the planner puts them')
+      .optional(),
+    changes: z
+      .array(change)
+      .max(200)
+      .describe('operations to leave out, to do in another way or with another cutter, or that take another time')
+      .optional(),
     count: z.int().min(1).max(50).describe('parts to make; one when left out [-]').optional(),
   });
 }
