@@ -1,9 +1,13 @@
 /** The page: what the address names. */
+import { lazy, Suspense } from 'react';
 import { JobScreen } from './parts/job-screen.tsx';
 import { usePlace } from './place.ts';
 import { NewJob } from './shelf/new-job.tsx';
 import { Shelf } from './shelf/shelf.tsx';
 import { WorkshopScreen } from './workshop/workshop-screen.tsx';
+
+/** Read only when it is wanted. */
+const HelpScreen = lazy(() => import('./help/help-screen.tsx'));
 
 export function App() {
   const place = usePlace();
@@ -14,6 +18,12 @@ export function App() {
       return <NewJob />;
     case 'workshop':
       return <WorkshopScreen part={place.part} />;
+    case 'help':
+      return (
+        <Suspense fallback={<p role="status">Opening the help …</p>}>
+          <HelpScreen {...place} />
+        </Suspense>
+      );
     case 'job':
       return <JobScreen key={place.job} id={place.job} stage={place.stage} />;
   }

@@ -6,10 +6,14 @@ import { type MouseEvent, useSyncExternalStore } from 'react';
 export type Place =
   | { readonly screen: 'shelf' | 'new' }
   | { readonly screen: 'job'; readonly job: string; readonly stage: StageName }
-  | { readonly screen: 'workshop'; readonly part: WorkshopPart };
+  | { readonly screen: 'workshop'; readonly part: WorkshopPart }
+  | { readonly screen: 'help'; readonly part: HelpPart; readonly topic?: string | undefined };
 
 export const workshopParts = ['lathe', 'cutters', 'drills', 'gauges', 'bars'] as const;
 export type WorkshopPart = (typeof workshopParts)[number];
+
+const helpParts = ['measure', 'meaning', 'sources'] as const;
+type HelpPart = (typeof helpParts)[number];
 
 const stages: readonly StageName[] = ['evidence', 'part', 'duty', 'route', 'bench', 'inspection', 'record'];
 
@@ -23,6 +27,8 @@ export function addressOf(place: Place): string {
       return `/jobs/${encodeURIComponent(place.job)}/${place.stage}`;
     case 'workshop':
       return `/workshop/${place.part}`;
+    case 'help':
+      return place.topic === undefined ? `/help/${place.part}` : `/help/${place.part}/${place.topic}`;
   }
 }
 
@@ -32,6 +38,8 @@ function placeOf(address: string): Place {
     return { screen: 'job', job: decoded(first), stage: stages.find((s) => s === second) ?? 'part' };
   if (screen === 'new') return { screen: 'new' };
   if (screen === 'workshop') return { screen: 'workshop', part: workshopParts.find((p) => p === first) ?? 'lathe' };
+  if (screen === 'help')
+    return { screen: 'help', part: helpParts.find((p) => p === first) ?? 'measure', topic: second };
   return { screen: 'shelf' };
 }
 

@@ -1,9 +1,24 @@
 /** The words and tables of a sheet, in the order in which the server gives them. */
+
 import type { FactView, SheetBlock, TableView } from '@sparewright/output/present/job-view';
+import { Fragment } from 'react';
+import { HelpHere } from '../help/in-place.tsx';
+import type { MeaningId } from '../help/titles.ts';
+import { meaningsIn } from '../help/where.ts';
 
 export function Blocks({ blocks }: { readonly blocks: readonly SheetBlock[] }) {
   const large = blocks.findIndex((b) => b.kind === 'heading' && !b.small);
-  return blocks.map((block, i) => <BlockView key={keyOf(block, i)} block={block} deep={large >= 0 && i > large} />);
+  const meanings = meaningsIn(blocks);
+  return blocks.map((block, i) => (
+    <Fragment key={keyOf(block, i)}>
+      <BlockView block={block} deep={large >= 0 && i > large} />
+      <Meaning of={meanings[i] ?? []} />
+    </Fragment>
+  ));
+}
+
+function Meaning({ of }: { readonly of: readonly MeaningId[] }) {
+  return of.length > 0 && <HelpHere meaning={of} />;
 }
 
 /** A sheet is written anew as a whole; where a block stands is what it is. */

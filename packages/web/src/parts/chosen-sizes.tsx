@@ -1,5 +1,8 @@
 /** What is chosen on the drawing: its sizes to type anew, and what was found about it. */
 import type { FindingView, SizeRow } from '@sparewright/output/present/job-view';
+import { textAt } from '../document.ts';
+import { HelpHere } from '../help/in-place.tsx';
+import { measuringOf } from '../help/where.ts';
 import type { OpenJob } from '../use-job.ts';
 import { levelMarks, levelWords } from './levels.ts';
 import { SizeField } from './size-field.tsx';
@@ -33,6 +36,7 @@ export function ChosenSizes({ job, rows, findings }: Props) {
           {f.says}
         </p>
       ))}
+      <HelpHere key={rows[0]?.id} measure={measuringOfAll(job, rows)} />
       {job.trouble !== '' && (
         <p className="refusal" role="alert">
           {job.trouble}
@@ -40,4 +44,8 @@ export function ChosenSizes({ job, rows, findings }: Props) {
       )}
     </section>
   );
+}
+
+function measuringOfAll({ document }: OpenJob, rows: readonly SizeRow[]) {
+  return [...new Set(rows.map((row) => measuringOf(row, textAt(document, [...row.path.slice(0, -1), 'kind']))))];
 }

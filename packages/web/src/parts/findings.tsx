@@ -1,5 +1,6 @@
 /** Everything the tool wants the person to know, worst first. */
 import type { FindingView } from '@sparewright/output/present/job-view';
+import { HelpHere } from '../help/in-place.tsx';
 import { belongsTo } from '../marks.ts';
 import { levelMarks, levelWords } from './levels.ts';
 
@@ -13,6 +14,7 @@ export function Findings({ findings, marks, choose }: Props) {
   return (
     <section className="findings" id="findings" tabIndex={-1} aria-labelledby="findings-heading">
       <h2 id="findings-heading">What was found, worst first</h2>
+      <HelpHere meaning={['weight']} />
       {findings.length === 0 && <p>Nothing. That is no proof: it holds only for what was entered.</p>}
       <ol>
         {findings.map((f) => (

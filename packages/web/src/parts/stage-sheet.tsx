@@ -4,6 +4,8 @@ import { DutyForms } from '../forms/duty-forms.tsx';
 import { EvidenceForms, InspectionForms } from '../forms/evidence-forms.tsx';
 import { JobForm } from '../forms/job-form.tsx';
 import { PartForms } from '../forms/part-forms.tsx';
+import { HelpHere } from '../help/in-place.tsx';
+import { helpOfStage } from '../help/where.ts';
 import { useGauges } from '../use-gauges.ts';
 import type { OpenJob } from '../use-job.ts';
 import { Blocks } from './blocks.tsx';
@@ -40,6 +42,7 @@ export function StageSheet({ id, job, page, stage, marks, choose }: Props) {
   return (
     <section className="sheet" id="sheet" role="tabpanel" aria-labelledby={`stage-${stage}`} tabIndex={-1}>
       <h2>{headings[stage]}</h2>
+      <HelpHere key={stage} {...helpOfStage[stage]} />
       {stage === 'record' && <Downloads id={id} />}
       {afterTyping[stage] !== undefined && (
         <>

@@ -28,6 +28,7 @@ export function Ways({ here }: { readonly here: Place['screen'] }) {
     [{ screen: 'shelf' }, 'All jobs'],
     [{ screen: 'new' }, 'New job'],
     [{ screen: 'workshop', part: 'lathe' }, 'Workshop'],
+    [{ screen: 'help', part: 'measure' }, 'Help'],
   ];
   return (
     <nav aria-label="Screens">
