@@ -5,7 +5,7 @@ import { EvidenceForms, InspectionForms } from '../forms/evidence-forms.tsx';
 import { JobForm } from '../forms/job-form.tsx';
 import { PartForms } from '../forms/part-forms.tsx';
 import { HelpHere } from '../help/in-place.tsx';
-import { helpOfStage } from '../help/where.ts';
+import { helpOfStage, meaningsIn } from '../help/where.ts';
 import { useGauges } from '../use-gauges.ts';
 import type { OpenJob } from '../use-job.ts';
 import { Blocks } from './blocks.tsx';
@@ -42,7 +42,7 @@ export function StageSheet({ id, job, page, stage, marks, choose }: Props) {
   return (
     <section className="sheet" id="sheet" role="tabpanel" aria-labelledby={`stage-${stage}`} tabIndex={-1}>
       <h2>{headings[stage]}</h2>
-      <HelpHere key={stage} {...helpOfStage[stage]} />
+      <HelpHere key={stage} {...helpAtHead(stage, page)} />
       {stage === 'record' && <Downloads id={id} />}
       {afterTyping[stage] !== undefined && (
         <>
@@ -55,6 +55,13 @@ export function StageSheet({ id, job, page, stage, marks, choose }: Props) {
       {afterTyping[stage] === undefined && <StageForms job={job} page={page} stage={stage} />}
     </section>
   );
+}
+
+/** What a table of the sheet explains below itself is not said over it too. */
+function helpAtHead(stage: StageName, page: JobPage) {
+  const { measure, meaning } = helpOfStage[stage];
+  const below = meaningsIn(page.sheets[stage]).flat();
+  return { measure, meaning: meaning.filter((id) => !below.includes(id)) };
 }
 
 /** What can be typed at a stage. */
