@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { assess } from '@sparewright/core/job/assess';
 import { parseJson, readJob, readWorkshop } from '@sparewright/core/job/read-document';
+import { recoverJob } from '@sparewright/core/job/recover-job';
 import type { Job, JobDocument } from '@sparewright/core/job/schema';
 import type { Workshop } from '@sparewright/core/lathe/schema';
 import type { PacketInput } from '../src/packet/packet.ts';
@@ -35,5 +36,6 @@ export const barelyBegun: Job = readJob({
 /** What the packet of a job is made from; `null` for a person who has entered no workshop. */
 export function packetInput(job: Job, inWorkshop: Workshop | null = workshop): PacketInput {
   const known = inWorkshop ?? undefined;
-  return { job, workshop: known, assessment: assess(job, known) };
+  const assessment = assess(job, known);
+  return { job, workshop: known, assessment, recovered: recoverJob(job, known, assessment.part) };
 }

@@ -2,6 +2,7 @@
 import { ask } from '@sparewright/core/questions/ask';
 import { jobPage } from '@sparewright/output/page/job-page';
 import { Hono, type MiddlewareHandler } from 'hono';
+import { recoveredOf } from './assessments.ts';
 import { jsonBody, takesJson } from './body.ts';
 import { allowOwnForm, closeAfterUnreadBody, headers, ownHostOnly } from './guard.ts';
 import { limitRate, type Network, pairedOnly, pairPageFirst, pairRoutes } from './network.ts';
@@ -61,7 +62,10 @@ export function createApp(parts: AppParts): Hono {
   app.route('/api/attachments', attachmentRoutes(parts));
   app.route('/api', keepingRoutes(parts));
   app.route('/api', eventRoutes({ events, heartbeat }));
-  app.post('/api/assess', takesJson, async (c) => c.json(jobPage(assessments.ofDocument(await jsonBody(c)))));
+  app.post('/api/assess', takesJson, async (c) => {
+    const found = assessments.ofDocument(await jsonBody(c));
+    return c.json(jobPage(found, recoveredOf(found)));
+  });
   app.post('/api/ask/:name', takesJson, async (c) => c.json(ask(c.req.param('name'), await jsonBody(c))));
 
   app.all('/api/*', (c) => refuse(c, 404, 'There is no such address.'));

@@ -3,6 +3,7 @@ import { isDeepStrictEqual } from 'node:util';
 import { InputError } from '@sparewright/core/errors';
 import { createAssessor } from '@sparewright/core/job/assess';
 import { readJob, readWorkshop } from '@sparewright/core/job/read-document';
+import { recoverJob } from '@sparewright/core/job/recover-job';
 import type { Workshop } from '@sparewright/core/lathe/schema';
 import type { Assessed } from '@sparewright/output/page/job-page';
 import type { Summary } from '@sparewright/store/history';
@@ -26,6 +27,11 @@ export interface Assessments {
 export interface AssessmentsOptions {
   readonly store: () => Store;
   readonly fault: (error: unknown) => void;
+}
+
+/** What its readings say the part was meant to be: worked out where it is shown, for it takes longer than all else. */
+export function recoveredOf({ job, workshop, assessment }: Assessed): ReturnType<typeof recoverJob> {
+  return recoverJob(job, workshop, assessment.part);
 }
 
 /** Jobs open at the same time. */

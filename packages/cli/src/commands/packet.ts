@@ -1,5 +1,6 @@
 /** `packet`: the printable set for the workshop. */
 import { InputError } from '@sparewright/core/errors';
+import { recoverJob } from '@sparewright/core/job/recover-job';
 import { assessFile } from '../assess-file.ts';
 import { type ExitCode, exitCodes } from '../exit-codes.ts';
 import { withProgress } from '../progress.ts';
@@ -21,7 +22,8 @@ export async function packetCommand(file: string, options: PacketOptions, termin
   const pdf = await withProgress(terminal, 'Setting the packet', async () => {
     // The typesetter is heavy: only this command pays for it.
     const { makePacket } = await import('@sparewright/output/packet/packet');
-    return makePacket({ job, workshop: chosen.workshop, assessment });
+    const recovered = recoverJob(job, chosen.workshop, assessment.part);
+    return makePacket({ job, workshop: chosen.workshop, assessment, recovered });
   });
   writeWhole(options.output, pdf);
   await terminal.out(writtenLines([options.output], assessed, terminal));

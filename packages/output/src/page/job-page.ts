@@ -1,8 +1,12 @@
-/** A job, its assessment and its drawing as the page shows them. */
+/** A job, its assessment and its drawing as the page shows them: whole, or part by part as the stages answer. */
 import { drawPart } from '@sparewright/core/drawing/part-sheet';
+import type { Answered, StagedAssessor } from '@sparewright/core/job/assess';
 import type { Assessment } from '@sparewright/core/job/assessment';
+import { memo } from '@sparewright/core/job/memo';
 import type { Job } from '@sparewright/core/job/schema';
 import type { Workshop } from '@sparewright/core/lathe/schema';
+import type { PartResult } from '@sparewright/core/part/part-result';
+import type { RecoverResult } from '@sparewright/core/recover/recover-result';
 import { drawingSettings } from '../present/drawing-settings.ts';
 import { presentFinding } from '../present/finding.ts';
 import type { FindingView, JobPage, StageName } from '../present/job-view.ts';
@@ -20,6 +24,9 @@ export interface Assessed {
   readonly assessment: Assessment;
 }
 
+/** Some of what the page shows; what is not in it stays as it was. */
+export type PageParts = Partial<Omit<JobPage, 'sheets'>> & { readonly sheets?: Partial<JobPage['sheets']> };
+
 const names: Readonly<Record<StageName, string>> = {
   evidence: 'Evidence',
   part: 'Part',
@@ -30,8 +37,66 @@ const names: Readonly<Record<StageName, string>> = {
   record: 'Record',
 };
 
-export function jobPage({ document, job, workshop, assessment }: Assessed): JobPage {
+export function jobPage(
+  { document, job, workshop, assessment }: Assessed,
+  recovered: RecoverResult | undefined,
+): JobPage {
   const settings = presentSettings(job);
+  const sheets = sheetsOf({ job, workshop, assessment, recovered, settings });
+  return {
+    ...headOf(document, job),
+    drawing: drawingOf(job, assessment.part, 'screen') ?? null,
+    sizes: sizeRows(document, assessment.part?.dimensions ?? [], settings),
+    ...foundIn(job, assessment, settings),
+    sheets: {
+      evidence: sheets.evidence(),
+      part: sheets.part(),
+      duty: sheets.duty(),
+      route: sheets.route(),
+      bench: sheets.bench(),
+      inspection: sheets.inspection(),
+      record: sheets.record(),
+    },
+  };
+}
+
+/** What the page shows, the drawing first, each part as soon as it can be told. After each, it may be left off. */
+export type PageMaker = (document: unknown, job: Job, workshop: Workshop | undefined) => Generator<PageParts, void>;
+
+/** @param staged  its memory is that of the page maker */
+export function createPageMaker(staged: StagedAssessor): PageMaker {
+  const drawn = memo(drawingOfPart);
+  return function* (document, job, workshop) {
+    const settings = presentSettings(job);
+    const sheetsFrom = (assessment: Assessment) =>
+      sheetsOf({ job, workshop, assessment, recovered: undefined, settings });
+
+    function after({ stage, soFar }: Answered): PageParts {
+      const sheets = sheetsFrom(soFar);
+      if (stage === 'part')
+        return {
+          ...headOf(document, job),
+          drawing: drawn(soFar.part, drawingSettings(job), 'screen') ?? null,
+          sizes: sizeRows(document, soFar.part?.dimensions ?? [], settings),
+          sheets: { part: sheets.part() },
+        };
+      if (stage === 'evidence') return { sheets: { evidence: sheets.evidence() } };
+      // Of the later ones the sheets show findings, too, which are known at the end.
+      return stage === 'duty' ? { sheets: { duty: sheets.duty() } } : {};
+    }
+
+    const stages = staged(job, workshop);
+    let next = stages.next();
+    for (; next.done !== true; next = stages.next()) yield after(next.value);
+    const assessment = next.value;
+    yield foundIn(job, assessment, settings);
+    const sheets = sheetsFrom(assessment);
+    yield { sheets: { route: sheets.route() } };
+    yield { sheets: { bench: sheets.bench(), inspection: sheets.inspection(), record: sheets.record() } };
+  };
+}
+
+function headOf(document: unknown, job: Job) {
   return {
     title: job.title,
     machine: machineWords(job),
@@ -39,25 +104,35 @@ export function jobPage({ document, job, workshop, assessment }: Assessed): JobP
     invented: job.invented ?? false,
     units: job.units,
     document,
-    drawing: drawingOf(job, assessment, 'screen') ?? null,
-    sizes: sizeRows(document, assessment.part?.dimensions ?? [], settings),
-    stages: [
-      ...presentStages(job, assessment).map(({ stage, stands }) => ({ stage, name: names[stage], stands })),
-      { stage: 'record', name: names.record, stands: 'packet ready to print' },
-    ],
-    findings: assessment.findings.map((f) => findingView(f, job, assessment, settings)),
-    cautions: cautionsOf(assessment),
-    missing: assessment.missing,
-    sheets: sheetsOf({ job, workshop, assessment, settings }),
   };
 }
 
 /** The drawing; undefined while there is nothing to draw. */
-export function drawingOf(job: Job, { part }: Assessment, theme: 'paper' | 'screen'): string | undefined {
-  if (!part || part.outside.length === 0) return undefined;
-  return paintSvg(drawPart(part, drawingSettings(job)), { theme, interactive: theme === 'screen' });
+export function drawingOf(job: Job, part: PartResult | undefined, theme: 'paper' | 'screen'): string | undefined {
+  return drawingOfPart(part, drawingSettings(job), theme);
 }
 
+function drawingOfPart(
+  part: PartResult | undefined,
+  settings: ReturnType<typeof drawingSettings>,
+  theme: 'paper' | 'screen',
+): string | undefined {
+  if (!part || part.outside.length === 0) return undefined;
+  return paintSvg(drawPart(part, settings), { theme, interactive: theme === 'screen' });
+}
+
+/** What is known once every stage has answered. */
+function foundIn(job: Job, assessment: Assessment, settings: PresentSettings) {
+  return {
+    stages: [
+      ...presentStages(job, assessment).map(({ stage, stands }) => ({ stage, name: names[stage], stands })),
+      { stage: 'record' as const, name: names.record, stands: 'packet ready to print' },
+    ],
+    findings: assessment.findings.map((f) => findingView(f, job, assessment, settings)),
+    cautions: cautionsOf(assessment),
+    missing: assessment.missing,
+  };
+}
 function findingView(
   finding: Assessment['findings'][number],
   job: Job,

@@ -1,6 +1,6 @@
 /** The sheet of each stage. What the packet prints is what the screen shows, less the blanks to write in. */
 
-import type { JobPage, SheetBlock, TableView } from '../present/job-view.ts';
+import type { SheetBlock, StageName, TableView } from '../present/job-view.ts';
 import { presentNumber } from '../present/number.ts';
 import type { Block, TableBlock } from '../sheets/blocks.ts';
 import type { PacketContext } from '../sheets/context.ts';
@@ -17,16 +17,17 @@ const noSketch = { file: '', describes: '' };
 type Sheet = ReturnType<typeof dutySheet>;
 type OperationBlock = Extract<Block, { kind: 'operation' }>;
 
-export function sheetsOf(context: PacketContext): JobPage['sheets'] {
-  const setups = (context.assessment.route?.setups ?? []).map((setup) => setupSheet(setup, noSketch, context));
+/** The sheet of each stage, made when it is asked for. */
+export function sheetsOf(context: PacketContext): Readonly<Record<StageName, () => SheetBlock[]>> {
+  const setups = () => (context.assessment.route?.setups ?? []).map((setup) => setupSheet(setup, noSketch, context));
   return {
-    evidence: blocksOf(sizesSheet(context)),
-    part: partBlocks(context),
-    duty: blocksOf(dutySheet(context)),
-    route: [...blocksOf(stockSheet(context)), ...setups.flatMap((s) => [title(headingOf(s)), ...blocksOf(s)])],
-    bench: [...dialBlocks(setups), title('Coming to size'), ...blocksOf(stopPointSheet(context))],
-    inspection: blocksOf(inspectionSheet(context)).filter((b) => b.kind !== 'caution'),
-    record: recordBlocks(context),
+    evidence: () => blocksOf(sizesSheet(context)),
+    part: () => partBlocks(context),
+    duty: () => blocksOf(dutySheet(context)),
+    route: () => [...blocksOf(stockSheet(context)), ...setups().flatMap((s) => [title(headingOf(s)), ...blocksOf(s)])],
+    bench: () => [...dialBlocks(setups()), title('Coming to size'), ...blocksOf(stopPointSheet(context))],
+    inspection: () => blocksOf(inspectionSheet(context)).filter((b) => b.kind !== 'caution'),
+    record: () => recordBlocks(context),
   };
 }
 

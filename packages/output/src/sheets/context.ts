@@ -2,12 +2,15 @@
 import type { Assessment } from '@sparewright/core/job/assessment';
 import type { Job } from '@sparewright/core/job/schema';
 import type { Workshop } from '@sparewright/core/lathe/schema';
+import type { RecoverResult } from '@sparewright/core/recover/recover-result';
 import type { PresentSettings } from '../present/settings.ts';
 
 export interface PacketInput {
   readonly job: Job;
   readonly workshop: Workshop | undefined;
   readonly assessment: Assessment;
+  /** What the readings say the part was meant to be; undefined while there are none, or while that is not worked out yet. */
+  readonly recovered: RecoverResult | undefined;
 }
 
 export interface PacketContext extends PacketInput {

@@ -1,5 +1,4 @@
 /** What the part was meant to be, by its readings: likeliest designs, size as made, limits to make it to, what to measure next. */
-import { recoverJob } from '@sparewright/core/job/recover-job';
 import type { RecoveredSize, RecoverResult } from '@sparewright/core/recover/recover-result';
 import { presentLimits } from '../present/length.ts';
 import { presentShare } from '../present/number.ts';
@@ -14,8 +13,7 @@ const mostDesigns = 3;
 /** Readings worth taking that are named. */
 const mostNext = 3;
 
-export function recoveredBlocks({ job, workshop, assessment, settings }: PacketContext): Block[] {
-  const recovered = recoverJob(job, workshop, assessment.part);
+export function recoveredBlocks({ recovered, settings }: PacketContext): Block[] {
   if (!recovered || recovered.sizes.length + recovered.threads.length === 0) return [];
   return [
     heading('What it was meant to be'),

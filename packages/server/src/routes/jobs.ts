@@ -5,6 +5,7 @@ import type { JobEntry as ListedJob } from '@sparewright/output/present/job-view
 import type { JobEntry } from '@sparewright/store/jobs';
 import { Hono } from 'hono';
 import { z } from 'zod';
+import { recoveredOf } from '../assessments.ts';
 import { bodyAs, queryAs, takesJson } from '../body.ts';
 import type { Workbench } from '../workbench.ts';
 import { clientField, goBackSchema, revisionIn, revisionRow, savedAnswer, saveSchema, uponNothing } from './saving.ts';
@@ -61,7 +62,7 @@ export function jobRoutes({ data, assessments, events }: Workbench): Hono {
       return c.json({ id, revision: number, document });
     }
     const found = assessments.ofJob(id);
-    return c.json({ ...jobPage(found), id, revision: found.revision });
+    return c.json({ ...jobPage(found, recoveredOf(found)), id, revision: found.revision });
   });
 
   app.put('/:id', takesJson, async (c) => {

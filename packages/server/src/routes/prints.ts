@@ -3,6 +3,7 @@ import type { Job } from '@sparewright/core/job/schema';
 import { makePacket } from '@sparewright/output/packet/packet';
 import { drawingOf } from '@sparewright/output/page/job-page';
 import { Hono } from 'hono';
+import { recoveredOf } from '../assessments.ts';
 import { refuse } from '../refusal.ts';
 import type { Workbench } from '../workbench.ts';
 import { download, fileName } from './download.ts';
@@ -11,14 +12,15 @@ export function printRoutes({ assessments, data }: Workbench): Hono {
   const app = new Hono();
 
   app.get('/:id/packet.pdf', (c) => {
-    const { job, workshop, assessment } = assessments.ofJob(c.req.param('id'));
+    const found = assessments.ofJob(c.req.param('id'));
+    const { job, workshop, assessment } = found;
     const paper = c.req.query('paper') ?? job.sheet?.paper ?? 'A4';
     if (paper !== 'A4' && paper !== 'Letter')
       return refuse(c, 400, 'The paper is one of A4, Letter.', [
         { path: 'paper', value: JSON.stringify(paper.slice(0, 40)), expected: 'one of A4, Letter', example: 'A4' },
       ]);
     const onPaper: Job = { ...job, sheet: { ...job.sheet, paper } };
-    const bytes = makePacket({ job: onPaper, workshop, assessment });
+    const bytes = makePacket({ job: onPaper, workshop, assessment, recovered: recoveredOf(found) });
     return c.body(
       new Uint8Array(bytes),
       200,
@@ -28,7 +30,7 @@ export function printRoutes({ assessments, data }: Workbench): Hono {
 
   app.get('/:id/drawing.svg', (c) => {
     const { job, assessment } = assessments.ofJob(c.req.param('id'));
-    const svg = drawingOf(job, assessment, 'paper');
+    const svg = drawingOf(job, assessment.part, 'paper');
     if (svg === undefined) return refuse(c, 404, 'There is nothing to draw yet.');
     return c.body(svg, 200, download('image/svg+xml', `${fileName(job.title)}-drawing.svg`));
   });
