@@ -46,9 +46,9 @@ const peer = spawnSync('python3', [path('benchmarks/peers/beam_modes.py')], {
 });
 const theirs: Record<string, unknown> = peer.status === 0 ? JSON.parse(peer.stdout) : { missing: 'python3' };
 const own = {
-  static: time('own: bending at 40 stations', 15, () => deflectionUnderUnitLoad(bar, stations)),
-  modes: time('own: six modes, 40 elements', 15, modes),
-  lobes: time('own: limits at 100 speeds, crossings refined', 15, lobes),
+  static: time('own: bending at 40 stations', 101, () => deflectionUnderUnitLoad(bar, stations), 400),
+  modes: time('own: six modes, 40 elements', 101, modes, 400),
+  lobes: time('own: limits at 100 speeds, crossings refined', 101, lobes, 400),
 };
 if ('missing' in theirs) {
   console.log(`${theirs.missing} is not installed: no peer beside these`);
@@ -58,9 +58,15 @@ if ('missing' in theirs) {
     const list = theirs[name];
     return Array.isArray(list) ? list.map(Number) : [];
   };
+  const sum = (list: readonly number[]) => list.reduce((a, b) => a + b, 0);
+  const ours = sum(Object.values(own).map((f) => f.median));
+  const peers = sum(['static', 'modes', 'lobes'].map((name) => figure(name, times(name)).median));
   report('bending', [own.static], figure('numpy and scipy, dense', times('static')));
   report('modes', [own.modes], figure('scipy.linalg.eigh, dense, six modes', times('modes')));
   report('lobes', [own.lobes], figure('numpy, crossings not refined', times('lobes')));
+  console.log(
+    `\nall three: ${ours.toPrecision(3)} ms beside ${peers.toPrecision(3)} ms, ${(peers / ours).toPrecision(2)} times as fast (wanted: 5)`,
+  );
   console.log(
     `\nagreement: first frequency ${oriented[0]?.frequency.toFixed(4)} and ${Number(theirs.frequency).toFixed(4)} Hz, ` +
       `end under a newton ${(1000 * (deflectionUnderUnitLoad(bar, [120])[0] ?? 0)).toPrecision(6)} and ${(1000 * Number(theirs.tip)).toPrecision(6)} µm, ` +

@@ -74,23 +74,29 @@ export function addTo(matrix: BandedSymmetric, i: number, j: number, value: numb
  * @example factorBanded(bandedFrom([[4, 2], [2, 5]], 1)).entries[3] → 2
  */
 export function factorBanded(matrix: BandedSymmetric): BandedFactor {
-  const { size, halfBandwidth } = matrix;
+  const { size, halfBandwidth: w } = matrix;
   const entries = matrix.entries.slice();
-  const factor: BandedFactor = { kind: 'cholesky', size, halfBandwidth, entries };
   for (let row = 0; row < size; row++) {
-    for (let column = Math.max(0, row - halfBandwidth); column <= row; column++) {
-      const at = place(factor, row, column);
-      const before = entries[at] ?? 0;
-      let sum = before;
-      for (let k = Math.max(0, row - halfBandwidth); k < column; k++) {
-        sum -= (entries[place(factor, row, k)] ?? 0) * (entries[place(factor, column, k)] ?? 0);
+    // An entry (row, k) lies at rowAt + k.
+    const rowAt = row * (w + 1) + w - row;
+    const first = row > w ? row - w : 0;
+    const before = entries[rowAt + row] ?? 0;
+    let pivot = before;
+    for (let column = first; column < row; column++) {
+      const columnAt = column * (w + 1) + w - column;
+      let sum = entries[rowAt + column] ?? 0;
+      for (let k = first; k < column; k++) {
+        sum -= (entries[rowAt + k] ?? 0) * (entries[columnAt + k] ?? 0);
       }
-      if (column < row) entries[at] = sum / (entries[place(factor, column, column)] ?? 1);
-      else if (sum > before * 1e-14) entries[at] = Math.sqrt(sum);
-      else throw new DomainError('matrix', `pivot ${sum} in row ${row}`, 'a positive definite matrix: every part held');
+      sum /= entries[columnAt + column] ?? 1;
+      entries[rowAt + column] = sum;
+      pivot -= sum * sum;
     }
+    if (!(pivot > before * 1e-14))
+      throw new DomainError('matrix', `pivot ${pivot} in row ${row}`, 'a positive definite matrix: every part held');
+    entries[rowAt + row] = Math.sqrt(pivot);
   }
-  return factor;
+  return { kind: 'cholesky', size, halfBandwidth: w, entries };
 }
 
 /**
@@ -105,23 +111,82 @@ export function factorBanded(matrix: BandedSymmetric): BandedFactor {
  * @example solveBanded(factorBanded(bandedFrom([[4, 1], [1, 3]], 1)), [1, 2])[1] → 0.63636
  */
 export function solveBanded(factor: BandedFactor, load: ArrayLike<number>): Float64Array {
-  const { size, halfBandwidth, entries } = factor;
-  if (load.length !== size) throw new DomainError('load', load.length, `${size} entries`);
+  if (load.length !== factor.size) throw new DomainError('load', load.length, `${factor.size} entries`);
   const x = Float64Array.from(load);
-  for (let row = 0; row < size; row++) {
-    let sum = x[row] ?? 0;
-    for (let k = Math.max(0, row - halfBandwidth); k < row; k++)
-      sum -= (entries[place(factor, row, k)] ?? 0) * (x[k] ?? 0);
-    x[row] = sum / (entries[place(factor, row, row)] ?? 1);
-  }
-  for (let row = size - 1; row >= 0; row--) {
-    let sum = x[row] ?? 0;
-    for (let k = row + 1; k <= Math.min(size - 1, row + halfBandwidth); k++) {
-      sum -= (entries[place(factor, k, row)] ?? 0) * (x[k] ?? 0);
-    }
-    x[row] = sum / (entries[place(factor, row, row)] ?? 1);
-  }
+  solveLower(factor, x);
+  solveUpper(factor, x);
   return x;
+}
+
+/**
+ * Solves L x = b.
+ *
+ * @param factor  from {@link factorBanded}
+ * @param x  right-hand side b, overwritten with x
+ * @returns the last entry of x
+ * @source golub-van-loan §4.3.2
+ * @valid any right-hand side
+ * @example solveLower(factorBanded(bandedFrom([[4, 2], [2, 5]], 1)), new Float64Array([2, 5])) → 2
+ */
+export function solveLower({ size, halfBandwidth: w, entries }: BandedFactor, x: Float64Array): number {
+  for (let row = 0; row < size; row++) {
+    const rowAt = row * (w + 1) + w - row;
+    let sum = x[row] ?? 0;
+    for (let k = row > w ? row - w : 0; k < row; k++) sum -= (entries[rowAt + k] ?? 0) * (x[k] ?? 0);
+    x[row] = sum / (entries[rowAt + row] ?? 1);
+  }
+  return x[size - 1] ?? 0;
+}
+
+/**
+ * Solves Lᵀ x = b.
+ *
+ * @param factor  from {@link factorBanded}
+ * @param x  right-hand side b, overwritten with x
+ * @returns the first entry of x
+ * @source golub-van-loan §4.3.2
+ * @valid any right-hand side
+ * @example solveUpper(factorBanded(bandedFrom([[4, 2], [2, 5]], 1)), new Float64Array([3, 4])) → 0.5
+ */
+export function solveUpper({ size, halfBandwidth: w, entries }: BandedFactor, x: Float64Array): number {
+  for (let row = size - 1; row >= 0; row--) {
+    const rowAt = row * (w + 1) + w - row;
+    const value = (x[row] ?? 0) / (entries[rowAt + row] ?? 1);
+    x[row] = value;
+    for (let k = row > w ? row - w : 0; k < row; k++) x[k] = (x[k] ?? 0) - (entries[rowAt + k] ?? 0) * value;
+  }
+  return x[0] ?? 0;
+}
+
+/**
+ * The diagonal of A⁻¹, from the entries of A⁻¹ inside the band alone.
+ *
+ *     Z_ij = (δ_ij / L_jj − Σ_{k = j+1 … j+w} Z_ik L_kj) / L_jj,  last column first
+ *
+ * @param factor  from {@link factorBanded}
+ * @returns the diagonal entries of the inverse
+ * @source takahashi-1973
+ * @valid any factor
+ * @example diagonalOfInverse(factorBanded(bandedFrom([[4, 2], [2, 5]], 1)))[0] → 0.3125
+ */
+export function diagonalOfInverse({ size, halfBandwidth: w, entries }: BandedFactor): Float64Array {
+  // As the factor is kept: entry (i, j), j ≤ i, at i (w + 1) + w − (i − j).
+  const inverse = new Float64Array(entries.length);
+  const diagonal = new Float64Array(size);
+  for (let j = size - 1; j >= 0; j--) {
+    const last = j + w < size ? j + w : size - 1;
+    const pivot = entries[j * (w + 1) + w] ?? 1;
+    for (let i = last; i >= j; i--) {
+      let sum = i === j ? 1 / pivot : 0;
+      for (let k = j + 1; k <= last; k++) {
+        const [high, low] = i > k ? [i, k] : [k, i];
+        sum -= (inverse[high * w + w + low] ?? 0) * (entries[k * w + w + j] ?? 0);
+      }
+      inverse[i * w + w + j] = sum / pivot;
+    }
+    diagonal[j] = inverse[j * (w + 1) + w] ?? 0;
+  }
+  return diagonal;
 }
 
 /**

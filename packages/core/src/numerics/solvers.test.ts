@@ -1,8 +1,8 @@
 import fc from 'fast-check';
-import { Matrix, solve } from 'ml-matrix';
+import { inverse, Matrix, solve } from 'ml-matrix';
 import { describe, expect, test } from 'vitest';
 import { integrate } from '../../test/quadrature.ts';
-import { addTo, bandedFrom, bandedZeros, factorBanded, solveBanded } from './banded.ts';
+import { addTo, bandedFrom, bandedZeros, diagonalOfInverse, factorBanded, solveBanded } from './banded.ts';
 import { findRoot, goldenSection } from './root.ts';
 
 /** A random symmetric banded matrix made positive definite by a heavy diagonal. */
@@ -32,6 +32,12 @@ describe('a banded system', () => {
         dense.forEach((x, i) => {
           expect(banded[i]).toBeCloseTo(x, 10);
         });
+        const diagonal = diagonalOfInverse(factorBanded(bandedFrom(rows, band)));
+        inverse(new Matrix(rows))
+          .diagonal()
+          .forEach((x, i) => {
+            expect(diagonal[i]).toBeCloseTo(x, 10);
+          });
       }),
     );
   });

@@ -141,6 +141,12 @@ export const structure = {
     title: 'Golub, Van Loan, Matrix Computations, 4th ed., section 4.3: banded linear systems',
     kind: 'from memory',
   },
+  'takahashi-1973': {
+    title:
+      'Takahashi, Fagan, Chen, Formation of a Sparse Bus Impedance Matrix (1973): entries of an inverse inside the band',
+    kind: 'from memory',
+    note: 'proved in the tests by a dense inverse',
+  },
   'brent-1973': {
     title: 'Brent, Algorithms for Minimization without Derivatives (1973), chapters 4 and 5',
     kind: 'from memory',

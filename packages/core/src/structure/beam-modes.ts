@@ -6,9 +6,10 @@
  * all entries of the matrices are of like size.
  */
 import { DomainError } from '../errors.ts';
-import { addTo, type BandedSymmetric, bandedZeros } from '../numerics/banded.ts';
+import { type BandedSymmetric, bandedZeros } from '../numerics/banded.ts';
 import type { Hertz, Kilogram, Mm } from '../units/quantities.ts';
-import { elementStiffness } from './beam-element.ts';
+import { addElement, addKnown, type ElementEntries, type Ends, stiffnessEntries } from './assemble.ts';
+import { type BeamSection, elementStiffness } from './beam-element.ts';
 import { lowestEigenpairs } from './eigenpairs.ts';
 import { elementMass } from './element-mass.ts';
 import { type ChuckSprings, checkBeam, type NewtonPerMm, type SteppedBeam } from './stepped-beam.ts';
@@ -128,58 +129,47 @@ function numbering(beam: VibratingBeam, nodes: readonly Mm[]): Numbers {
 
 function matrices(beam: VibratingBeam, nodes: readonly Mm[], numbers: Numbers) {
   const scale = beam.sections.at(-1)?.to ?? 1;
+  const { deflect, turn } = numbers;
   const stiffness = bandedZeros(numbers.count, Math.min(3, numbers.count - 1));
   const mass = bandedZeros(numbers.count, Math.min(3, numbers.count - 1));
-  const put = (matrix: BandedSymmetric, i: number, j: number, value: number) => {
-    if (i >= 0 && j >= 0) addTo(matrix, i, j, value);
-  };
+  let [section, number] = [beam.sections[0], 0];
+  let last:
+    | { readonly length: Mm; readonly section: BeamSection; readonly k: ElementEntries; readonly m: ElementEntries }
+    | undefined;
   for (let e = 0; e + 1 < nodes.length; e++) {
     const [from, to] = [nodes[e] ?? 0, nodes[e + 1] ?? 0];
-    const section = beam.sections.find((s) => (from + to) / 2 < s.to);
+    while (section && (from + to) / 2 >= section.to) section = beam.sections[++number];
     if (!section) throw new DomainError('station', to, `0 to ${scale} mm, on the work`);
-    const k = elementStiffness(section, to - from, beam.youngsModulus, beam.poissonRatio);
-    const m = elementMass(section, to - from, beam);
-    const [w1, t1, w2, t2] = [
-      numbers.deflect[e] ?? -1,
-      numbers.turn[e] ?? -1,
-      numbers.deflect[e + 1] ?? -1,
-      numbers.turn[e + 1] ?? -1,
-    ];
-    const both = (i: number, j: number, kk: number, mm: number, turns: number) => {
-      put(stiffness, i, j, kk / scale ** turns);
-      put(mass, i, j, mm / scale ** turns);
+    const ends: Ends = {
+      deflect: [deflect[e] ?? -1, deflect[e + 1] ?? -1],
+      turn: [turn[e] ?? -1, turn[e + 1] ?? -1],
     };
-    both(w1, w1, k.deflect, m.near, 0);
-    both(w2, w2, k.deflect, m.near, 0);
-    both(w1, w2, -k.deflect, m.far, 0);
-    both(w1, t1, k.couple, m.nearTurn, 1);
-    both(w2, t2, -k.couple, -m.nearTurn, 1);
-    both(w1, t2, k.couple, m.farTurn, 1);
-    both(w2, t1, -k.couple, -m.farTurn, 1);
-    both(t1, t1, k.near, m.turn, 2);
-    both(t2, t2, k.near, m.turn, 2);
-    both(t1, t2, k.far, m.otherTurn, 2);
+    const length = to - from;
+    // A stretch is divided evenly, so that its elements are alike but for the last digits.
+    if (!last || section !== last.section || Math.abs(length - last.length) > 1e-9 * length) {
+      const k = stiffnessEntries(elementStiffness(section, length, beam.youngsModulus, beam.poissonRatio));
+      last = { length, section, k, m: elementMass(section, length, beam) };
+    }
+    addElement(stiffness, ends, last.k, scale);
+    addElement(mass, ends, last.m, scale);
   }
-  holders(beam, nodes, numbers, scale, put, stiffness, mass);
+  holders(beam, nodes, numbers, scale, stiffness, mass);
   return { stiffness, mass };
 }
-
-type Put = (matrix: BandedSymmetric, i: number, j: number, value: number) => void;
 
 function holders(
   beam: VibratingBeam,
   nodes: readonly Mm[],
   { deflect, turn, spindle: own }: Numbers,
   scale: Mm,
-  put: Put,
   stiffness: BandedSymmetric,
   mass: BandedSymmetric,
 ): void {
   const spring = (i: number, j: number, k: number) => {
     if (k === Infinity) return;
-    put(stiffness, i, i, k);
-    put(stiffness, j, j, k);
-    put(stiffness, i, j, -k);
+    addKnown(stiffness, i, i, k);
+    addKnown(stiffness, j, j, k);
+    addKnown(stiffness, i, j, -k);
   };
   const turning = (rotational: number) => (rotational * 1000) / scale ** 2;
   const { chuck, spindle, tailstock, supports = [], masses = [] } = beam;
@@ -188,16 +178,16 @@ function holders(
   if (spindle) {
     spring(own[0], -1, spindle.springs.translational);
     spring(own[1], -1, turning(spindle.springs.rotational));
-    put(mass, own[0], own[0], spindle.mass / 1000);
-    put(mass, own[1], own[1], spindle.inertia / 1000 / scale ** 2);
+    addKnown(mass, own[0], own[0], spindle.mass / 1000);
+    addKnown(mass, own[1], own[1], spindle.inertia / 1000 / scale ** 2);
   }
   for (const { at, stiffness: k } of tailstock ? [...supports, tailstock] : supports) {
     spring(deflect[nodeAt(nodes, at)] ?? -1, -1, k);
   }
   for (const { at, mass: kg, inertia = 0 } of masses) {
     const node = nodeAt(nodes, at);
-    put(mass, deflect[node] ?? -1, deflect[node] ?? -1, kg / 1000);
-    put(mass, turn[node] ?? -1, turn[node] ?? -1, inertia / 1000 / scale ** 2);
+    addKnown(mass, deflect[node] ?? -1, deflect[node] ?? -1, kg / 1000);
+    addKnown(mass, turn[node] ?? -1, turn[node] ?? -1, inertia / 1000 / scale ** 2);
   }
 }
 

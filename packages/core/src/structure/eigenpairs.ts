@@ -5,7 +5,7 @@
  * Lanczos vector is made square to all before it, twice, so no false copies of a mode appear.
  */
 import { DomainError } from '../errors.ts';
-import { type BandedSymmetric, factorBanded } from '../numerics/banded.ts';
+import { type BandedFactor, type BandedSymmetric, factorBanded, solveLower, solveUpper } from '../numerics/banded.ts';
 
 /** An eigenvalue with its vector, scaled so that vᵀ M v = 1. */
 export interface Eigenpair {
@@ -14,53 +14,61 @@ export interface Eigenpair {
 }
 
 /** The product A x of a banded matrix. */
-export function timesBanded(matrix: BandedSymmetric, x: Float64Array): Float64Array {
-  const { size, halfBandwidth, entries } = matrix;
+export function timesBanded({ size, halfBandwidth: w, entries }: BandedSymmetric, x: Float64Array): Float64Array {
   const y = new Float64Array(size);
   for (let row = 0; row < size; row++) {
-    const diagonal = row * (halfBandwidth + 1) + halfBandwidth;
+    const rowAt = row * (w + 1) + w - row;
     const xr = x[row] ?? 0;
-    let sum = (entries[diagonal] ?? 0) * xr;
-    for (let column = Math.max(0, row - halfBandwidth); column < row; column++) {
-      const a = entries[diagonal - (row - column)] ?? 0;
+    let sum = (entries[rowAt + row] ?? 0) * xr;
+    for (let column = row > w ? row - w : 0; column < row; column++) {
+      const a = entries[rowAt + column] ?? 0;
       sum += a * (x[column] ?? 0);
       y[column] = (y[column] ?? 0) + a * xr;
     }
-    y[row] = (y[row] ?? 0) + sum;
+    y[row] = sum;
   }
   return y;
 }
 
-/** Solves L x = b in place. */
-function forward(factor: BandedSymmetric, x: Float64Array): void {
-  const { size, halfBandwidth: w, entries } = factor;
-  for (let row = 0; row < size; row++) {
-    const diagonal = row * (w + 1) + w;
-    let sum = x[row] ?? 0;
-    for (let k = Math.max(0, row - w); k < row; k++) sum -= (entries[diagonal - (row - k)] ?? 0) * (x[k] ?? 0);
-    x[row] = sum / (entries[diagonal] ?? 1);
-  }
-}
-
-/** Solves Lᵀ x = b in place. */
-function backward(factor: BandedSymmetric, x: Float64Array): void {
-  const { size, halfBandwidth: w, entries } = factor;
-  for (let row = size - 1; row >= 0; row--) {
-    const diagonal = row * (w + 1) + w;
-    const value = (x[row] ?? 0) / (entries[diagonal] ?? 1);
-    x[row] = value;
-    for (let k = Math.max(0, row - w); k < row; k++) x[k] = (x[k] ?? 0) - (entries[diagonal - (row - k)] ?? 0) * value;
-  }
-}
-
 function dot(a: Float64Array, b: Float64Array): number {
-  let sum = 0;
-  for (let i = 0; i < a.length; i++) sum += (a[i] ?? 0) * (b[i] ?? 0);
-  return sum;
+  // Two sums, so that one addition need not wait for the other.
+  let even = 0;
+  let odd = 0;
+  const last = a.length - 1;
+  for (let i = 0; i < last; i += 2) {
+    even += (a[i] ?? 0) * (b[i] ?? 0);
+    odd += (a[i + 1] ?? 0) * (b[i + 1] ?? 0);
+  }
+  if (a.length % 2 === 1) even += (a[last] ?? 0) * (b[last] ?? 0);
+  return even + odd;
 }
 
 function subtract(a: Float64Array, factor: number, b: Float64Array): void {
   for (let i = 0; i < a.length; i++) a[i] = (a[i] ?? 0) - factor * (b[i] ?? 0);
+}
+
+/** Takes from a vector what it has in common with those of the basis; four at once, to go through it fewer times. */
+function makeSquare(v: Float64Array, basis: readonly Float64Array[]): void {
+  let k = 0;
+  for (; k + 3 < basis.length; k += 4) {
+    const [a, b, c, d] = [basis[k], basis[k + 1], basis[k + 2], basis[k + 3]];
+    if (!a || !b || !c || !d) return;
+    let [ha, hb, hc, hd] = [0, 0, 0, 0];
+    for (let i = 0; i < v.length; i++) {
+      const x = v[i] ?? 0;
+      ha += (a[i] ?? 0) * x;
+      hb += (b[i] ?? 0) * x;
+      hc += (c[i] ?? 0) * x;
+      hd += (d[i] ?? 0) * x;
+    }
+    for (let i = 0; i < v.length; i++) {
+      v[i] = (v[i] ?? 0) - ha * (a[i] ?? 0) - hb * (b[i] ?? 0) - hc * (c[i] ?? 0) - hd * (d[i] ?? 0);
+    }
+  }
+  for (; k < basis.length; k++) {
+    const a = basis[k];
+    if (a) subtract(v, dot(v, a), a);
+  }
 }
 
 /** A start that leans on every mode, the same each time. */
@@ -90,38 +98,80 @@ export function lowestEigenpairs(stiffness: BandedSymmetric, mass: BandedSymmetr
   if (stiffness.size !== mass.size) throw new DomainError('mass', mass.size, `${stiffness.size} rows, as K has`);
   const factor = factorBanded(stiffness);
   const { size } = factor;
-  const steps = Math.min(size, 2 * count + 14);
+  const most = Math.min(size, 2 * count + 14);
   const basis: Float64Array[] = [];
   const diagonal: number[] = [];
   const off: number[] = [];
   let q = startVector(size);
   scale(q);
-  for (let step = 0; step < steps; step++) {
+  let before = q;
+  for (let step = 1; ; step++) {
     basis.push(q);
     const r = q.slice();
-    backward(factor, r);
+    solveUpper(factor, r);
     const next = timesBanded(mass, r);
-    forward(factor, next);
-    diagonal.push(dot(next, q));
-    for (let twice = 0; twice < 2; twice++) for (const b of basis) subtract(next, dot(next, b), b);
+    solveLower(factor, next);
+    const alpha = dot(next, q);
+    diagonal.push(alpha);
+    subtract(next, alpha, q);
+    if (step > 1) subtract(next, off[step - 2] ?? 0, before);
+    makeSquare(next, basis);
     const beta = Math.sqrt(dot(next, next));
-    if (!(beta > 1e-13 * Math.abs(diagonal[0] ?? 1))) break;
+    const exhausted = step === most || !(beta > 1e-13 * Math.abs(diagonal[0] ?? 1));
+    // Looked at now and then: each look costs as much as a step.
+    const looks = step >= 2 * count + 4 && step % 2 === 0;
+    if (exhausted || looks) {
+      const ritz = tridiagonalEigenpairs(diagonal, off);
+      const wanted = largest(ritz.values, count);
+      if (exhausted || settled(ritz, wanted, beta)) return wanted.map((i) => modeOf(ritz, i, basis, factor));
+    }
     off.push(beta);
+    before = q;
     q = next;
     for (let i = 0; i < size; i++) q[i] = (q[i] ?? 0) / beta;
   }
-  const ritz = tridiagonalEigenpairs(diagonal, off.slice(0, diagonal.length - 1));
-  return ritz.slice(0, count).map(({ value, vector }) => {
-    const v = new Float64Array(size);
-    basis.forEach((b, i) => {
-      subtract(v, -(vector[i] ?? 0), b);
-    });
-    backward(factor, v);
-    // With K = L Lᵀ and v = L⁻ᵀ u, vᵀ M v = 1/λ for a unit u.
-    const norm = 1 / Math.sqrt(value);
-    for (let i = 0; i < size; i++) v[i] = (v[i] ?? 0) * norm;
-    return { value: 1 / value, vector: v };
-  });
+}
+
+/** Residual of a pair over its value; the value itself is then right to the square of it. */
+const settledShare = 1e-7;
+
+/** Whether more steps would not change the pairs: the residual of each is β times the last entry of its vector. */
+function settled({ values, vectors }: Ritz, wanted: readonly number[], beta: number): boolean {
+  const n = values.length;
+  for (const i of wanted) {
+    if (!(Math.abs(beta * (vectors[i * n + n - 1] ?? 1)) < settledShare * (values[i] ?? 0))) return false;
+  }
+  return true;
+}
+
+/** Numbers of the largest values, largest first. */
+function largest(values: Float64Array, count: number): number[] {
+  const order: number[] = [];
+  for (let i = 0; i < values.length; i++) {
+    const value = values[i] ?? 0;
+    let at = order.length;
+    while (at > 0 && (values[order[at - 1] ?? 0] ?? 0) < value) at--;
+    if (at < count) order.splice(at, 0, i);
+    if (order.length > count) order.pop();
+  }
+  return order;
+}
+
+function modeOf(
+  { values, vectors }: Ritz,
+  number: number,
+  basis: readonly Float64Array[],
+  factor: BandedFactor,
+): Eigenpair {
+  const n = values.length;
+  const value = values[number] ?? 1;
+  const v = new Float64Array(factor.size);
+  for (let i = 0; i < n; i++) subtract(v, -(vectors[number * n + i] ?? 0), basis[i] ?? v);
+  solveUpper(factor, v);
+  // With K = L Lᵀ and v = L⁻ᵀ u, vᵀ M v = 1/λ for a unit u.
+  const norm = 1 / Math.sqrt(value);
+  for (let i = 0; i < v.length; i++) v[i] = (v[i] ?? 0) * norm;
+  return { value: 1 / value, vector: v };
 }
 
 function scale(v: Float64Array): void {
@@ -129,67 +179,71 @@ function scale(v: Float64Array): void {
   for (let i = 0; i < v.length; i++) v[i] = (v[i] ?? 0) / length;
 }
 
-/** Eigenpairs of a symmetric tridiagonal matrix, largest first: implicit QL steps. */
-function tridiagonalEigenpairs(
-  diagonal: readonly number[],
-  off: readonly number[],
-): { value: number; vector: Float64Array }[] {
+/** Eigenpairs of a tridiagonal matrix, in no order; the vectors one behind the other. */
+interface Ritz {
+  readonly values: Float64Array;
+  readonly vectors: Float64Array;
+}
+
+/** Eigenpairs of a symmetric tridiagonal matrix: implicit QL steps. */
+function tridiagonalEigenpairs(diagonal: readonly number[], off: readonly number[]): Ritz {
   const n = diagonal.length;
   const d = Float64Array.from(diagonal);
   const e = new Float64Array(n);
   e.set(off);
-  // Row i of z is the i-th eigenvector to be: rows are rotated, so that they lie together.
-  const z = Array.from({ length: n }, (_, i) => {
-    const row = new Float64Array(n);
-    row[i] = 1;
-    return row;
-  });
+  const vectors = new Float64Array(n * n);
+  for (let i = 0; i < n; i++) vectors[i * n + i] = 1;
   for (let l = 0; l < n; l++) {
     for (let turn = 0; ; turn++) {
       let m = l;
       while (m < n - 1 && Math.abs(e[m] ?? 0) > Number.EPSILON * (Math.abs(d[m] ?? 0) + Math.abs(d[m + 1] ?? 0))) m++;
       if (m === l) break;
       if (turn > 60) throw new Error('the frequencies of a beam did not settle');
-      rotate(d, e, z, l, m);
+      rotate(d, e, vectors, l, m);
     }
   }
-  return [...d].map((value, i) => ({ value, vector: z[i] ?? new Float64Array(n) })).sort((a, b) => b.value - a.value);
+  return { values: d, vectors };
 }
 
 /** One implicit QL sweep from m down to l [golub-van-loan §8.3]. */
-function rotate(d: Float64Array, e: Float64Array, z: Float64Array[], l: number, m: number): void {
-  const at = (v: Float64Array, i: number) => v[i] ?? 0;
-  let g = (at(d, l + 1) - at(d, l)) / (2 * at(e, l));
-  let r = Math.hypot(g, 1);
-  g = at(d, m) - at(d, l) + at(e, l) / (g + (g >= 0 ? r : -r));
-  let [s, c, p] = [1, 1, 0];
-  let i = m - 1;
-  for (; i >= l; i--) {
-    const f = s * at(e, i);
-    const b = c * at(e, i);
-    r = Math.hypot(f, g);
+function rotate(d: Float64Array, e: Float64Array, vectors: Float64Array, l: number, m: number): void {
+  const n = d.length;
+  const dl = d[l] ?? 0;
+  const el = e[l] ?? 0;
+  let g = ((d[l + 1] ?? 0) - dl) / (2 * el);
+  let r = Math.sqrt(g * g + 1);
+  g = (d[m] ?? 0) - dl + el / (g + (g >= 0 ? r : -r));
+  let s = 1;
+  let c = 1;
+  let p = 0;
+  for (let i = m - 1; i >= l; i--) {
+    const ei = e[i] ?? 0;
+    const f = s * ei;
+    const b = c * ei;
+    r = Math.sqrt(f * f + g * g);
     e[i + 1] = r;
     if (r === 0) {
-      d[i + 1] = at(d, i + 1) - p;
+      d[i + 1] = (d[i + 1] ?? 0) - p;
       e[m] = 0;
       return;
     }
     s = f / r;
     c = g / r;
-    g = at(d, i + 1) - p;
-    r = (at(d, i) - g) * s + 2 * c * b;
+    g = (d[i + 1] ?? 0) - p;
+    r = ((d[i] ?? 0) - g) * s + 2 * c * b;
     p = s * r;
     d[i + 1] = g + p;
     g = c * r - b;
-    const [low, high] = [z[i], z[i + 1]];
-    if (!low || !high) return;
-    for (let k = 0; k < low.length; k++) {
-      const h = at(high, k);
-      high[k] = s * at(low, k) + c * h;
-      low[k] = c * at(low, k) - s * h;
+    const low = i * n;
+    const high = low + n;
+    for (let k = 0; k < n; k++) {
+      const h = vectors[high + k] ?? 0;
+      const w = vectors[low + k] ?? 0;
+      vectors[high + k] = s * w + c * h;
+      vectors[low + k] = c * w - s * h;
     }
   }
-  d[l] = at(d, l) - p;
+  d[l] = (d[l] ?? 0) - p;
   e[l] = g;
   e[m] = 0;
 }

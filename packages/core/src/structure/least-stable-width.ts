@@ -69,18 +69,25 @@ export function leastStableWidth(modes: readonly OrientedMode[], cut: Regenerati
     const size = re * re + im * im;
     return leastAtFrequency(re / size, im / Math.sqrt(size), -re / Math.sqrt(size), omega * rubbingTime);
   };
+  const { omega } = grid;
+  const loads = Float64Array.from(omega, at);
+  const leastSeen = loads.reduce((least, load) => Math.min(least, load), Infinity);
   let best = { omega: 0, load: Infinity };
-  grid.omega.forEach((omega, i) => {
-    const load = at(omega);
-    if (load < best.load) {
-      const [low, high] = [grid.omega[i - 1] ?? omega * 0.98, grid.omega[i + 1] ?? omega * 1.02];
-      const finer = leastBetween(at, low, high);
-      best = finer.load < load ? finer : { omega, load };
-    }
+  loads.forEach((load, i) => {
+    // The foot of another lobe may lie lower between two places looked at than the lowest place itself.
+    const foot = load <= (loads[i - 1] ?? Infinity) && load <= (loads[i + 1] ?? Infinity);
+    if (!(foot && load < nearlyLeast * leastSeen)) return;
+    const here = omega[i] ?? 0;
+    const finer = leastBetween(at, omega[i - 1] ?? here * 0.98, omega[i + 1] ?? here * 1.02);
+    const found = finer.load < load ? finer : { omega: here, load };
+    if (found.load < best.load) best = found;
   });
   if (best.load === Infinity) return quiet;
   return { width: best.load / cut.chipStiffness, frequency: best.omega / (2 * Math.PI) };
 }
+
+/** How much higher than the lowest place looked at a foot may begin that is followed down. */
+const nearlyLeast = 1.2;
 
 /** Golden section on a short stretch with one minimum. */
 function leastBetween(f: (x: number) => number, low: number, high: number) {

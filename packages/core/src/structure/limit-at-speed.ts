@@ -8,124 +8,176 @@ import { type LobeGrid, lobeGrid, lookedAt } from './lobe-grid.ts';
 import { type OrientedMode, receptanceAt } from './receptance.ts';
 import { quiet, type RegenerativeCut, rubbingTimeOf, type StabilityLimit } from './regeneration.ts';
 
-/** What one frequency asks: both phases that can be, and the load belonging to each. */
+/** What one frequency asks, for one of the two phases that can be. */
 interface Look {
   readonly omega: number;
-  readonly phases: readonly [number, number];
-  readonly loads: readonly [number, number];
+  readonly phase: number;
+  readonly load: number;
 }
 
-function look(modes: readonly OrientedMode[], omega: number, rubbingTime: number): Look | undefined {
+/** The phase π − asin s − lag, and the phase asin s − lag; see regeneration.ts. */
+type Branch = 0 | 1;
+
+function look(modes: readonly OrientedMode[], omega: number, rubbingTime: number, branch: Branch): Look | undefined {
   const { re, im } = receptanceAt(modes, omega / (2 * Math.PI));
   if (!(re < 0)) return undefined;
-  const lag = Math.atan(-im / re);
-  const s = Math.sin(lag) - omega * rubbingTime * Math.cos(lag);
+  const size = re * re + im * im;
+  const root = Math.sqrt(size);
+  return lookOf(omega, re / size, im / root, -re / root, rubbingTime, branch);
+}
+
+/** With the entries of the grid at this frequency. */
+function lookOf(
+  omega: number,
+  real: number,
+  sine: number,
+  cosine: number,
+  rubbingTime: number,
+  branch: Branch,
+): Look | undefined {
+  const s = sine - omega * rubbingTime * cosine;
   if (!(s >= -1 && s <= 1)) return undefined;
-  const real = re / (re * re + im * im);
-  const phases = [Math.PI - Math.asin(s) - lag, Math.asin(s) - lag] as const;
-  return { omega, phases, loads: [-real / (1 - Math.cos(phases[0])), -real / (1 - Math.cos(phases[1]))] };
+  const lag = Math.atan2(sine, cosine);
+  const c = Math.sqrt(1 - s * s);
+  return branch === 0
+    ? { omega, phase: Math.PI - Math.asin(s) - lag, load: -real / (1 + c * cosine - s * sine) }
+    : { omega, phase: Math.asin(s) - lag, load: -real / (1 - c * cosine - s * sine) };
 }
 
 /**
  * The frequencies of a grid that can go on with rubbing, in unbroken stretches. The two phases run together where a stretch
  * ends, and a crossing may lie close to there; so each end is looked for.
  */
-function stretches(grid: LobeGrid, rubbingTime: number): Look[][] {
+function stretches(grid: LobeGrid, rubbingTime: number, branch: Branch): Look[][] {
+  const { omega, real, sine, cosine, joined } = grid;
   const found: Look[][] = [];
   let open: Look[] | undefined;
   let previous = 0;
-  grid.omega.forEach((omega, i) => {
-    const here = look(grid.modes, omega, rubbingTime);
-    const joined = grid.joined[i] === 1;
-    if (!joined) open = undefined;
+  for (let i = 0; i < omega.length; i++) {
+    const w = omega[i] ?? 0;
+    const here = lookOf(w, real[i] ?? 0, sine[i] ?? 0, cosine[i] ?? 0, rubbingTime, branch);
+    if (joined[i] !== 1) open = undefined;
     if (here && !open) {
-      open = joined ? [edgeBetween(grid.modes, here, previous, rubbingTime), here] : [here];
+      open = joined[i] === 1 ? [edgeBetween(grid.modes, here, previous, rubbingTime, branch), here] : [here];
       found.push(open);
     } else if (here) open?.push(here);
     else {
       const last = open?.at(-1);
-      if (last) open?.push(edgeBetween(grid.modes, last, omega, rubbingTime));
+      if (last) open?.push(edgeBetween(grid.modes, last, w, rubbingTime, branch));
       open = undefined;
     }
-    previous = omega;
-  });
+    previous = w;
+  }
   return found;
 }
 
 /** The last frequency that can go on, between one that can and one that cannot. */
-function edgeBetween(modes: readonly OrientedMode[], can: Look, cannot: number, rubbingTime: number): Look {
+function edgeBetween(
+  modes: readonly OrientedMode[],
+  can: Look,
+  cannot: number,
+  rubbingTime: number,
+  branch: Branch,
+): Look {
   let [good, bad] = [can, cannot];
   for (let i = 0; i < 40; i++) {
-    const middle = look(modes, (good.omega + bad) / 2, rubbingTime);
+    const middle = look(modes, (good.omega + bad) / 2, rubbingTime, branch);
     if (middle) good = middle;
     else bad = (good.omega + bad) / 2;
   }
   return good;
 }
 
+/** Two neighbours of a stretch; the phase of the second is followed from the first, so that the two may be joined. */
+interface Step {
+  readonly branch: Branch;
+  readonly a: Look;
+  readonly b: Look;
+  readonly load: number;
+}
+
+/** All steps of all stretches, least load first. */
+function stepsOf(grid: LobeGrid, rubbingTime: number): Step[] {
+  const steps: Step[] = [];
+  // Without rubbing the second phase is that of a turn of whole waves, where nothing can go on.
+  for (const branch of rubbingTime > 0 ? ([0, 1] as const) : ([0] as const)) {
+    for (const stretch of stretches(grid, rubbingTime, branch)) {
+      let a = stretch[0];
+      for (let i = 1; i < stretch.length; i++) {
+        const next = stretch[i];
+        if (!a || !next) continue;
+        // The phase is known but for whole turns; it goes the short way from its neighbour.
+        const b: Look = { omega: next.omega, phase: nearTurn(next.phase, a.phase), load: next.load };
+        steps.push({ branch, a, b, load: Math.min(a.load, b.load) });
+        a = b;
+      }
+    }
+  }
+  return steps.sort((p, q) => p.load - q.load);
+}
+
 /** The limit at one length of turn. Breadth times chip stiffness [N/mm], and the frequency [rad/s]. */
 function limitOfTurn(
   modes: readonly OrientedMode[],
-  paths: readonly (readonly Look[])[],
+  steps: readonly Step[],
   turn: number,
   rubbingTime: number,
 ): { load: number; omega: number } {
   let best = { load: Infinity, omega: 0 };
-  // Without rubbing the second phase is that of a turn of whole waves, where nothing can go on.
-  for (const branch of rubbingTime > 0 ? ([0, 1] as const) : ([0] as const)) {
-    for (const stretch of paths) {
-      let phase = stretch[0]?.phases[branch] ?? 0;
-      for (let i = 1; i < stretch.length; i++) {
-        const [a, b] = [stretch[i - 1], stretch[i]];
-        if (!a || !b) continue;
-        // The phase is known but for whole turns; it goes the short way from its neighbour.
-        const next = nearTurn(b.phases[branch], phase);
-        const waves = [(a.omega * turn - phase) / (2 * Math.PI), (b.omega * turn - next) / (2 * Math.PI)] as const;
-        for (const whole of Math.min(a.loads[branch], b.loads[branch]) < best.load ? wholeBetween(...waves) : []) {
-          const found = crossing(modes, { a, b, turn, rubbingTime, branch, whole, phase: next });
-          if (found.load < best.load) best = found;
-        }
-        phase = next;
-      }
-    }
+  for (const step of steps) {
+    if (step.load >= best.load) break;
+    const { a, b } = step;
+    const wavesA = (a.omega * turn - a.phase) / (2 * Math.PI);
+    const wavesB = (b.omega * turn - b.phase) / (2 * Math.PI);
+    const low = Math.ceil(Math.min(wavesA, wavesB));
+    const high = Math.floor(Math.max(wavesA, wavesB));
+    if (low > high) continue;
+    const first = crossing(modes, step, turn, rubbingTime, low);
+    if (first.load < best.load) best = first;
+    if (high === low) continue;
+    const last = crossing(modes, step, turn, rubbingTime, high);
+    if (last.load < best.load) best = last;
   }
   return best;
-}
-
-/** The first and last whole number between two values, ends counted once. */
-function wholeBetween(a: number, b: number): readonly number[] {
-  const low = Math.ceil(Math.min(a, b));
-  const high = Math.floor(Math.max(a, b));
-  return low > high ? [] : low === high ? [low] : [low, high];
 }
 
 function nearTurn(phase: number, neighbour: number): number {
   return phase + 2 * Math.PI * Math.round((neighbour - phase) / (2 * Math.PI));
 }
 
-interface Crossing {
-  readonly a: Look;
-  readonly b: Look;
-  readonly turn: number;
-  readonly rubbingTime: number;
-  readonly branch: 0 | 1;
-  readonly whole: number;
-  /** At b. */
-  readonly phase: number;
-}
+/** Waves beyond a whole number that count as none. */
+const whole = 1e-11;
 
-/** Where a turn holds a whole number of waves and the phase, by bisection between two frequencies. */
-function crossing(modes: readonly OrientedMode[], c: Crossing): { load: number; omega: number } {
-  const beyond = (at: Look) => (at.omega * c.turn - nearTurn(at.phases[c.branch], c.phase)) / (2 * Math.PI) >= c.whole;
-  const side = beyond(c.b);
-  let [low, high] = [c.a, c.b];
-  for (let i = 0; i < 48; i++) {
-    const middle = look(modes, (low.omega + high.omega) / 2, c.rubbingTime);
+/** Where a turn holds a whole number of waves and the phase: false position, the end that stays halved in weight (Illinois). */
+function crossing(
+  modes: readonly OrientedMode[],
+  { a, b, branch }: Step,
+  turn: number,
+  rubbingTime: number,
+  waves: number,
+): { load: number; omega: number } {
+  const beyond = (at: Look) => (at.omega * turn - nearTurn(at.phase, b.phase)) / (2 * Math.PI) - waves;
+  let [x0, f0] = [a.omega, beyond(a)];
+  let [x1, f1] = [b.omega, beyond(b)];
+  let best: Look = Math.abs(f0) < Math.abs(f1) ? a : b;
+  let stayed = 0;
+  for (let i = 0; i < 60 && f0 !== f1; i++) {
+    const middle = look(modes, x1 - (f1 * (x1 - x0)) / (f1 - f0), rubbingTime, branch);
     if (!middle) break;
-    if (beyond(middle) === side) high = middle;
-    else low = middle;
+    best = middle;
+    const f = beyond(middle);
+    if (Math.abs(f) < whole) break;
+    if (f > 0 === f1 > 0) {
+      [x1, f1] = [middle.omega, f];
+      if (stayed === 1) f0 /= 2;
+      stayed = 1;
+    } else {
+      [x0, f0] = [middle.omega, f];
+      if (stayed === -1) f1 /= 2;
+      stayed = -1;
+    }
   }
-  return { load: high.loads[c.branch], omega: high.omega };
+  return best;
 }
 
 /**
@@ -162,10 +214,10 @@ export function stabilityLimits(
   speeds: readonly Rpm[],
 ): StabilityLimit[] {
   const rubbingTime = rubbingTimeOf(cut);
-  const paths = stretches(lobeGrid(modes, lookedAt(modes, 'fine')), rubbingTime);
+  const steps = stepsOf(lobeGrid(modes, lookedAt(modes, 'fine')), rubbingTime);
   return speeds.map((speed) => {
     if (!(speed > 0 && speed < Infinity)) throw new DomainError('speed', speed, 'more than 0 rpm');
-    const { load, omega } = limitOfTurn(modes, paths, 60 / speed, rubbingTime);
+    const { load, omega } = limitOfTurn(modes, steps, 60 / speed, rubbingTime);
     return load === Infinity ? quiet : { width: load / cut.chipStiffness, frequency: omega / (2 * Math.PI) };
   });
 }

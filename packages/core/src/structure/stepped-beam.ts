@@ -7,14 +7,15 @@
  */
 import { DomainError } from '../errors.ts';
 import {
-  addTo,
   type BandedFactor,
   type BandedSymmetric,
   bandedZeros,
+  diagonalOfInverse,
   factorBanded,
   solveBanded,
 } from '../numerics/banded.ts';
 import type { Mm, MPa, Newton } from '../units/quantities.ts';
+import { addElement, addKnown, type Ends, stiffnessEntries } from './assemble.ts';
 import { type BeamSection, elementStiffness } from './beam-element.ts';
 
 export type { BeamSection } from './beam-element.ts';
@@ -128,10 +129,6 @@ function numbering(beam: SteppedBeam, nodes: readonly Mm[]) {
 /** Rotations are counted times the whole length, so that all entries of the matrix are of like size. */
 const scaleOf = (beam: SteppedBeam): Mm => beam.sections.at(-1)?.to ?? 1;
 
-function addKnown(matrix: BandedSymmetric, i: number, j: number, value: number): void {
-  if (i >= 0 && j >= 0) addTo(matrix, i, j, value);
-}
-
 function addElements(
   matrix: BandedSymmetric,
   beam: SteppedBeam,
@@ -140,23 +137,17 @@ function addElements(
   turn: readonly number[],
 ): void {
   const scale = scaleOf(beam);
+  let [section, number] = [beam.sections[0], 0];
   for (let e = 0; e + 1 < nodes.length; e++) {
     const [from, to] = [nodes[e] ?? 0, nodes[e + 1] ?? 0];
-    const section = beam.sections.find((s) => (from + to) / 2 < s.to);
+    while (section && (from + to) / 2 >= section.to) section = beam.sections[++number];
     if (!section) throw new DomainError('station', to, `0 to ${scale} mm, on the work`);
+    const ends: Ends = {
+      deflect: [unknown[e] ?? -1, unknown[e + 1] ?? -1],
+      turn: [turn[e] ?? -1, turn[e + 1] ?? -1],
+    };
     const k = elementStiffness(section, to - from, beam.youngsModulus, beam.poissonRatio);
-    const [couple, near, far] = [k.couple / scale, k.near / scale ** 2, k.far / scale ** 2];
-    const [w1, t1, w2, t2] = [unknown[e] ?? -1, turn[e] ?? -1, unknown[e + 1] ?? -1, turn[e + 1] ?? -1];
-    addKnown(matrix, w1, w1, k.deflect);
-    addKnown(matrix, w2, w2, k.deflect);
-    addKnown(matrix, w1, w2, -k.deflect);
-    addKnown(matrix, w1, t1, couple);
-    addKnown(matrix, w1, t2, couple);
-    addKnown(matrix, w2, t1, -couple);
-    addKnown(matrix, w2, t2, -couple);
-    addKnown(matrix, t1, t1, near);
-    addKnown(matrix, t2, t2, near);
-    addKnown(matrix, t1, t2, far);
+    addElement(matrix, ends, stiffnessEntries(k), scale);
   }
 }
 
@@ -224,8 +215,12 @@ export function deflections(beam: FactoredBeam, loads: readonly { readonly at: M
  * @example deflectionUnderUnitLoad({ sections: [{ from: 0, to: 100, outerDiameter: 20 }], youngsModulus: 206000, poissonRatio: 0.3, chuck: clamped }, [100])[0] → 0.000210558
  */
 export function deflectionUnderUnitLoad(beam: SteppedBeam, stations: readonly Mm[]): MmPerNewton[] {
-  const factored = factorBeam(beam, stations);
-  return stations.map((z) => deflections(factored, [{ at: z, force: 1 }])[nodeAt(factored.nodes, z)] ?? 0);
+  const { nodes, factor, unknown } = factorBeam(beam, stations);
+  const compliances = diagonalOfInverse(factor);
+  return stations.map((z) => {
+    const row = unknown[nodeAt(nodes, z)] ?? -1;
+    return row < 0 ? 0 : (compliances[row] ?? 0);
+  });
 }
 
 /**
