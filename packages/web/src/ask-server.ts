@@ -105,12 +105,13 @@ export function importJob(file: Blob): Promise<{ readonly id: string }> {
   return fetchJson('/api/import', { method: 'POST', body: file, headers: { 'content-type': 'application/json' } });
 }
 
-function json(method: string, body: unknown): RequestInit {
+/** A body of JSON. */
+export function json(method: string, body: unknown): RequestInit {
   return { method, headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) };
 }
 
 /** @throws Refused with the reasons, or when the server does not answer */
-async function fetchJson<T>(path: string, init: RequestInit): Promise<T> {
+export async function fetchJson<T>(path: string, init: RequestInit): Promise<T> {
   return (await answered(path, init)).json();
 }
 

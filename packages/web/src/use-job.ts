@@ -37,6 +37,7 @@ export function useJob(id: string): OpenJob {
       check: assessJob,
       concerns: (news: News) => {
         if (news.kind === 'workshop') return 'look';
+        if (news.kind === 'bench') return undefined;
         return isForeign(news) && (news.kind === 'back' || news.id === id) ? 'saved' : undefined;
       },
     }),

@@ -117,13 +117,16 @@ function dialBlocks(sheets: readonly Sheet[]): SheetBlock[] {
     ...(common.length > 0
       ? [small('Before the tables'), { kind: 'list' as const, items: common, numbered: false }]
       : []),
-    ...tables.flatMap(({ operation, table }): SheetBlock[] => {
+    ...tables.map(({ operation, table }): SheetBlock => {
       const own = table.notes.filter((note) => !common.includes(note));
-      return [
-        small(`${table.name}, operation ${operation}: ${table.title}`),
-        ...(own.length > 0 ? [{ kind: 'list' as const, items: own, numbered: false }] : []),
-        tableView(table.table),
-      ];
+      return {
+        kind: 'dial',
+        operation,
+        name: table.name,
+        title: table.title,
+        notes: own,
+        table: tableView(table.table),
+      };
     }),
   ];
 }

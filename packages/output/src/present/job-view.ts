@@ -88,6 +88,17 @@ export type SheetBlock =
       readonly why: readonly string[];
     }
   | {
+      /** What to set on the dials for one operation, row by row. */
+      readonly kind: 'dial';
+      /** `4`, as the operation is numbered; several tables may belong to one. */
+      readonly operation: string;
+      /** `Table 4a` */
+      readonly name: string;
+      readonly title: string;
+      readonly notes: readonly string[];
+      readonly table: TableView;
+    }
+  | {
       readonly kind: 'proof';
       readonly title: string;
       readonly how: string;

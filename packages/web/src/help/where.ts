@@ -79,6 +79,7 @@ function meaningsOf(block: SheetBlock): MeaningId[] {
       byFigure,
       block.rows.map((row) => row.what),
     );
+  if (block.kind === 'dial') return meaningsOf(block.table);
   if (block.kind !== 'table') return [];
   const firsts = block.rows.map((row) => ('length' in row ? (row[0] ?? '') : ''));
   return [

@@ -69,6 +69,16 @@ function BlockView({ block, deep }: { readonly block: SheetBlock; readonly deep:
           />
         </div>
       );
+    case 'dial':
+      return (
+        <section className="dial" aria-label={`${block.name}, operation ${block.operation}`}>
+          <Small className="small">
+            {block.name}, operation {block.operation}: {block.title}
+          </Small>
+          {block.notes.length > 0 && <Lines items={block.notes} numbered={false} />}
+          <PlainTable table={block.table} />
+        </section>
+      );
     case 'table':
       return <PlainTable table={block} />;
   }

@@ -4,6 +4,8 @@ export type News =
   | { readonly kind: 'saved'; readonly id: string; readonly revision: number; readonly client?: string | undefined }
   | { readonly kind: 'created' | 'removed'; readonly id: string }
   | { readonly kind: 'workshop'; readonly revision: number; readonly client?: string | undefined }
+  /** Something was written into the log of a job's bench. */
+  | { readonly kind: 'bench'; readonly job: string }
   /** The connection is there again: anything may have happened. */
   | { readonly kind: 'back' };
 
@@ -28,7 +30,7 @@ function connect(): EventSource {
   const all = (news: News): void => {
     for (const listener of listeners) listener(news);
   };
-  for (const kind of ['saved', 'created', 'removed', 'workshop'])
+  for (const kind of ['saved', 'created', 'removed', 'workshop', 'bench'])
     events.addEventListener(kind, (event) => {
       const data: unknown = event instanceof MessageEvent ? JSON.parse(String(event.data)) : undefined;
       const news = { kind, ...(typeof data === 'object' ? data : {}) };
@@ -44,6 +46,7 @@ function connect(): EventSource {
   return events;
 }
 
-function isNews(value: { kind: string; id?: unknown; revision?: unknown }): value is News {
+function isNews(value: { kind: string; id?: unknown; revision?: unknown; job?: unknown }): value is News {
+  if (value.kind === 'bench') return typeof value.job === 'string';
   return value.kind === 'workshop' ? typeof value.revision === 'number' : typeof value.id === 'string';
 }
