@@ -13,5 +13,7 @@ export default defineConfig(({ command }) => {
       assetsInlineLimit: 0,
       modulePreload: { polyfill: false },
     },
+    // So that a worker may load a part of itself later.
+    worker: { format: 'es' },
   };
 });

@@ -1,6 +1,6 @@
 /** Every refusal has one shape: a message and, for documents, what is wrong where. */
-import { DomainError, InputError, show } from '@sparewright/core/errors';
 import type { Refusal } from '@sparewright/output/present/job-view';
+import { presentRefusal } from '@sparewright/output/present/refusal';
 import { StoreError, type StoreReason } from '@sparewright/store/store-error';
 import type { Context } from 'hono';
 import type { ContentfulStatusCode } from 'hono/utils/http-status';
@@ -27,19 +27,8 @@ const statusOf: Readonly<Record<StoreReason, ContentfulStatusCode>> = {
 
 /** An error in words, with its status; undefined for one that is the program's own fault. */
 export function refusalOf(error: unknown): { status: ContentfulStatusCode; refusal: Refusal } | undefined {
-  if (error instanceof InputError) {
-    const issues = error.issues.map((i) => ({
-      path: i.path,
-      value: show(i.value),
-      expected: i.expected,
-      example: i.example ?? null,
-    }));
-    return { status: 422, refusal: { message: error.message, issues } };
-  }
-  if (error instanceof DomainError) {
-    const issue = { path: error.parameter, value: show(error.value), expected: error.allowed, example: null };
-    return { status: 422, refusal: { message: error.message, issues: [issue] } };
-  }
+  const refusal = presentRefusal(error);
+  if (refusal) return { status: 422, refusal };
   if (error instanceof StoreError)
     return { status: statusOf[error.reason], refusal: { message: error.message, issues: [] } };
   return undefined;

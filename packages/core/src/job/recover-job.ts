@@ -10,7 +10,7 @@ import type { Job } from './schema.ts';
 
 /** The recovered design; undefined while there are no readings. */
 export function recoverJob(
-  job: Job,
+  job: Pick<Job, 'evidence' | 'mates' | 'machine'>,
   workshop: Workshop | undefined,
   part: PartResult | undefined,
 ): RecoverResult | undefined {
