@@ -1,7 +1,10 @@
 /** What must be true of every route, whatever the part and the workshop. Each returns the words of what is wrong. */
+import { innerRadiusAt, radiusAt } from '../src/part/outline-queries.ts';
+import type { Segment } from '../src/part/outline-types.ts';
 import type { PartResult } from '../src/part/part-result.ts';
+import { fractionsAtZ, isVertical, pointAt } from '../src/part/segment.ts';
 import { applies, rules } from '../src/route/precedence.ts';
-import type { Operation, RouteResult } from '../src/route/route-result.ts';
+import type { Operation, RouteResult, WorkOutline } from '../src/route/route-result.ts';
 
 /** Paths at which a number is not finite. */
 export function nonFinite(value: unknown, path = ''): string[] {
@@ -117,5 +120,61 @@ function plainSense(a: Operation, b: Operation): string | undefined {
 export function breaksRules(order: Parameters<typeof applies>[1][]): boolean {
   return order.some((later, i) =>
     order.slice(i + 1).some((earlier) => rules.some((rule) => applies(rule, earlier, later))),
+  );
+}
+
+/** Nearer than this, two surfaces are one. */
+const close = 1e-5;
+
+/**
+ * Surfaces of the part that come out wrong: cut into by an operation, not there after the last one, or brought to their final
+ * shape more than once or by none. The work is looked at by sampling what each operation leaves against the part's own outline.
+ */
+export function wrongShapes(part: PartResult, route: RouteResult): string[] {
+  const wrong: string[] = [];
+  const { outline } = part;
+  const inside = [...outline.insideLeft, ...outline.insideRight];
+  const spots = [
+    ...places(outline.outside).map((s) => ({ ...s, chain: 'outside' as const, is: radiusAt(outline, s.z) })),
+    ...places(inside).map((s) => ({ ...s, chain: 'inside' as const, is: innerRadiusAt(outline, s.z) })),
+  ];
+  const made = new Map(spots.map((s) => [s, 0]));
+  let work: WorkOutline | undefined = route.setups[0]?.work;
+  for (const setup of route.setups) {
+    if (work && JSON.stringify(work) !== JSON.stringify(setup.work)) wrong.push(`${setup.id} begins with other work`);
+    for (const operation of route.operations.filter((o) => o.setup === setup.id)) {
+      if (!operation.leaves) continue;
+      for (const spot of spots) {
+        const before = work && heightAt(work[spot.chain], spot.z);
+        const after = heightAt(operation.leaves[spot.chain], spot.z);
+        const left = spot.chain === 'outside' ? after - spot.is : spot.is - after;
+        if (left < -close)
+          wrong.push(`${operation.id} cuts into ${spot.feature} at ${spot.z}: ${after}, not ${spot.is}`);
+        const wasMade = before !== undefined && Math.abs(before - spot.is) <= close;
+        if (!wasMade && Math.abs(left) <= close) made.set(spot, (made.get(spot) ?? 0) + 1);
+      }
+      work = operation.leaves;
+    }
+  }
+  for (const [spot, times] of made)
+    if (times !== 1) wrong.push(`${spot.feature} at ${spot.z} ${spot.chain} gets its shape ${times} times`);
+  if (work && (Math.abs(work.from) > close || Math.abs(work.to - outline.length) > close))
+    wrong.push(`the work ends up from ${work.from} to ${work.to}`);
+  return [...new Set(wrong)];
+}
+
+/** Four places in every surface. */
+function places(chain: readonly Segment[]): { z: number; feature: string }[] {
+  return chain
+    .filter((s) => !isVertical(s) && Math.abs(s.to.z - s.from.z) > 1e-3)
+    .flatMap((s) => [0.03, 0.3, 0.7, 0.97].map((t) => ({ z: s.from.z + (s.to.z - s.from.z) * t, feature: s.feature })));
+}
+
+function heightAt(chain: readonly Segment[], z: number): number {
+  return Math.max(
+    0,
+    ...chain
+      .filter((s) => !isVertical(s) && z >= Math.min(s.from.z, s.to.z) - 1e-9 && z <= Math.max(s.from.z, s.to.z) + 1e-9)
+      .flatMap((s) => fractionsAtZ(s, z).map((t) => pointAt(s, t).r)),
   );
 }

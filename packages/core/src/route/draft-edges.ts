@@ -9,6 +9,8 @@ import type { Thread } from '../standards/threads/thread.ts';
 import type { Mm } from '../units/quantities.ts';
 import { called, type Draft, inWords, lengthInWords, operation } from './draft.ts';
 import type { Holding } from './hold.ts';
+import type { Profile } from './profile.ts';
+import { piecesOf } from './surfaces.ts';
 
 /** An edge of a section, and where it is. */
 interface Corner {
@@ -57,6 +59,7 @@ function relief(part: PartResult, holding: Holding, { section, edge, at }: Corne
       from,
       to: from + edge.width,
       task: { does: 'groove', width: edge.width, floor, outer: section.largest, internal: false },
+      removes: { cuts: 'outside', to: piecesOf(part, 'outside', [`${section.feature.id}.${at}Edge`]) },
     },
   ];
 }
@@ -70,7 +73,15 @@ function threadChamfer(part: PartResult, holding: Holding, section: Placed<Outsi
     from: section.from,
     to: section.to,
     task: { does: 'plain' },
+    removes: { cuts: 'outside', to: chamfersOf(part, section) },
   };
+}
+
+function chamfersOf(part: PartResult, { feature }: Placed<OutsideSection>): Profile {
+  const names = (['start', 'end'] as const).flatMap((at) =>
+    feature[`${at}Edge`]?.kind === 'chamfer' ? [`${feature.id}.${at}Edge`] : [],
+  );
+  return piecesOf(part, 'outside', names);
 }
 
 /** Diameter at the bottom of the groove; the basic minor diameter where the form's own tool does not fit the sizes. */
@@ -90,6 +101,12 @@ function otherEdges(part: PartResult, holding: Holding, corners: readonly Corner
     const edges = corners.filter((c) => c.section === s).map(inWordsOf);
     return `${called(part, s.feature.id)} ${[...new Set(edges)].join(' and ')}`;
   });
+  // A fillet in an inner corner comes with the finishing cut.
+  const edges = piecesOf(
+    part,
+    'outside',
+    corners.filter((c) => !(c.inner && c.edge.kind === 'fillet')).map((c) => `${c.section.feature.id}.${c.at}Edge`),
+  );
   const chamfersOnly = corners.every((c) => c.edge.kind === 'chamfer');
   const hollow = corners.filter((c) => c.inner && c.edge.kind === 'fillet');
   return {
@@ -98,6 +115,7 @@ function otherEdges(part: PartResult, holding: Holding, corners: readonly Corner
     from: Math.min(...sections.map((s) => s.from)),
     to: Math.max(...sections.map((s) => s.to)),
     task: { does: 'plain' },
+    removes: { cuts: 'outside', to: edges },
     why:
       hollow.length > 0
         ? [

@@ -8,6 +8,8 @@ import type { InsideSection } from '../part/schema.ts';
 import type { Mm } from '../units/quantities.ts';
 import { called, type Draft, inWords } from './draft.ts';
 import { boringAllowance } from './practice.ts';
+import { cutOpen, type Profile, sloping } from './profile.ts';
+import { piecesOf } from './surfaces.ts';
 
 /** A first drill above this diameter is led by a smaller one; `common practice`. */
 const pilotAbove: Mm = 8;
@@ -23,6 +25,8 @@ export interface Hole {
   readonly section: Placed<InsideSection>;
   readonly depth: Mm;
   readonly through: boolean;
+  /** Entered from the left face. */
+  readonly fromLeft: boolean;
 }
 
 /** What the drills leave. */
@@ -32,7 +36,7 @@ export interface Drilled {
   readonly holeAt: (section: string) => Mm;
 }
 
-type Common = Pick<Draft, 'setup' | 'atFreeEnd' | 'working' | 'why' | 'cautions'>;
+type Common = Pick<Draft, 'setup' | 'atFreeEnd' | 'working' | 'removes' | 'why' | 'cautions'>;
 
 /** The drills for all bores of one end: each section asks for its own, and a drill that only repeats another is left out. */
 export function drillHoles(
@@ -106,7 +110,7 @@ function ladder(diameter: Mm, twist: readonly Drill[]): Mm[] {
 
 function draftOf(
   part: PartResult,
-  { section, depth, through }: Hole,
+  { section, depth, through, fromLeft }: Hole,
   diameter: Mm,
   last: Mm,
   pointAngle: number,
@@ -123,8 +127,12 @@ function draftOf(
     features: [feature.id],
     diameter,
     title: `Drill ${inWords(diameter)} for ${called(part, feature.id)}${through ? ', right through' : ''}`,
-    from: section.from,
-    to: section.to,
+    from: fromLeft ? 0 : part.outline.length - Math.min(depth, part.outline.length),
+    to: fromLeft ? Math.min(depth, part.outline.length) : part.outline.length,
+    removes: {
+      cuts: 'inside',
+      to: drilled(part, { section, fromLeft }, diameter === last, { diameter, full, pointAngle }),
+    },
     task: { does: 'drill', diameter, depth: Math.max(0, full), pointAngle },
     why:
       diameter === last
@@ -132,6 +140,25 @@ function draftOf(
         : ['A pilot hole takes the chisel edge of the large drill out of the cut: a fraction of the thrust.'],
     cautions: ['Clear the chips often; a drill that squeals is hardening the hole: stop, sharpen, feed firmly.'],
   };
+}
+
+/** The hole a drill leaves, its point included; the last drill of a drilled section leaves the section itself. */
+function drilled(
+  part: PartResult,
+  { section, fromLeft }: Pick<Hole, 'section' | 'fromLeft'>,
+  last: boolean,
+  drill: { readonly diameter: Mm; readonly full: Mm; readonly pointAngle: number },
+): Profile {
+  const { id, kind } = section.feature;
+  const place = (depth: Mm) => (fromLeft ? depth : part.outline.length - depth);
+  const itself = kind === 'drilled' && last;
+  const radius = (itself ? section.largest : drill.diameter) / 2;
+  const between = (a: Mm, b: Mm, ra: Mm, rb: Mm) =>
+    fromLeft ? sloping(place(a), place(b), ra, rb, id) : sloping(place(b), place(a), rb, ra, id);
+  const wall = between(0, drill.full, radius, radius);
+  const point = between(drill.full, drill.full + pointLength(2 * radius, drill.pointAngle), radius, 0);
+  if (itself) return cutOpen(wall, piecesOf(part, 'inside', [id]));
+  return fromLeft ? [...wall, ...point] : [...point, ...wall];
 }
 
 /** The same drill goes deeper for another section of the bore (or as deep, and was named first). */

@@ -8,23 +8,33 @@ import type { Mm } from '../units/quantities.ts';
 import { band, called, type Draft, dimensionOf, inWords, lengthInWords, middle } from './draft.ts';
 import { type Drilled, drillHoles, type Hole } from './draft-holes.ts';
 import type { End, Holding } from './hold.ts';
-import { boringAllowance, finishingAllowance } from './practice.ts';
+import { boringAllowance, finishingAllowance, shoulderAllowance } from './practice.ts';
+import { flat } from './profile.ts';
+import { clearInsideTo, isInPart, piecesOf, sectionInside } from './surfaces.ts';
 import { crestAim } from './tables/thread-table.ts';
 
-type Common = Pick<Draft, 'setup' | 'atFreeEnd' | 'working' | 'why' | 'cautions'>;
+type Common = Pick<Draft, 'setup' | 'atFreeEnd' | 'working' | 'removes' | 'why' | 'cautions'>;
 
 /** Drafts for the bores entered from the end that stands out in this setup. */
 export function draftInside(part: PartResult, holding: Holding, workshop: Workshop): Draft[] {
   const side = holding.setup.endOut === 'right' ? 'inside right' : 'inside left';
   const face = holding.setup.endOut === 'right' ? part.outline.length : 0;
+  const bored = tooWide(part);
   const holes = part.inside
-    .filter((s) => s.side === side)
+    .filter((s) => s.side === side && isInPart(part, s) && !bored.has(s.feature.id))
     .map((section): Hole => {
       const depth = Math.max(Math.abs(section.from - face), Math.abs(section.to - face));
-      return { section, depth, through: depth >= part.outline.length - 1e-6 };
+      return { section, depth, through: depth >= part.outline.length - 1e-6, fromLeft: face === 0 };
     });
   if (holes.length === 0) return [];
-  const common: Common = { setup: holding.setup.id, atFreeEnd: false, working: false, why: [], cautions: [] };
+  const common: Common = {
+    setup: holding.setup.id,
+    atFreeEnd: false,
+    working: false,
+    removes: { cuts: 'nothing' },
+    why: [],
+    cautions: [],
+  };
   const centre: Draft = {
     ...common,
     id: `centre-for-drill-${holding.setup.endOut}`,
@@ -71,6 +81,7 @@ function boring(part: PartResult, hole: Hole, drilled: Drilled, common: Common, 
             outer: Math.min(section.largest, hole.depth > 0 ? boreBefore(part, hole, face) : section.largest),
             internal: true,
           },
+          removes: { cuts: 'inside', to: sectionInside(part, section) },
         },
       ];
     case 'cone': {
@@ -90,16 +101,17 @@ function boring(part: PartResult, hole: Hole, drilled: Drilled, common: Common, 
             cone: { startDiameter: section.largest, endDiameter: section.smallest, length: section.to - section.from },
             thinEnd: near < far ? 'free' : 'chuck',
           },
+          removes: { cuts: 'inside', to: sectionInside(part, section) },
         },
       ];
     }
     case 'bored':
-      return bored(part, hole, start, common);
+      return boredOut(part, hole, start, common, face);
   }
 }
 
 /** In one operation, or roughed first when much is to come out. */
-function bored(part: PartResult, hole: Hole, start: Mm, common: Common): Draft[] {
+function boredOut(part: PartResult, hole: Hole, start: Mm, common: Common, face: Mm): Draft[] {
   const { section, depth } = hole;
   const { feature } = section;
   const id = feature.id;
@@ -128,6 +140,7 @@ function bored(part: PartResult, hole: Hole, start: Mm, common: Common): Draft[]
               tolerance: undefined,
               finish: undefined,
             },
+            ...roughBore(part, hole, roughed, face),
           },
         ]
       : []),
@@ -145,9 +158,32 @@ function bored(part: PartResult, hole: Hole, start: Mm, common: Common): Draft[]
         tolerance,
         finish: feature.finish,
       },
+      removes: { cuts: 'inside', to: sectionInside(part, section) },
       why: ['Two equal passes at the end tell how much this bar really takes.'],
     },
   ];
+}
+
+/** Where a bore is opened and what that leaves: short of its floor, so that the last cuts face it, and clear of fillets. */
+function roughBore(
+  part: PartResult,
+  { section, through }: Hole,
+  diameter: Mm,
+  face: Mm,
+): Pick<Draft, 'from' | 'to' | 'removes'> {
+  const fromLeft = Math.abs(section.from - face) < Math.abs(section.to - face);
+  const [near, floor] = fromLeft ? [section.from, section.to] : [section.to, section.from];
+  const short = through ? 0 : Math.min(shoulderAllowance, (section.to - section.from) / 2);
+  const far = clearInsideTo(part, diameter / 2, near, floor + (fromLeft ? -short : short));
+  const [from, to] = [Math.min(near, far), Math.max(near, far)];
+  return { from, to, removes: { cuts: 'inside', to: flat(from, to, diameter / 2, section.feature.id) } };
+}
+
+/** Inside sections of a hole that is wider than the end it opens in: nothing there can be made. */
+function tooWide(part: PartResult): ReadonlySet<string> {
+  const mouths = part.findings.filter((f) => f.id === 'part.bore-through-outside').map((f) => f.at);
+  const sides = part.inside.filter((s) => mouths.includes(s.feature.id)).map((s) => s.side);
+  return new Set(part.inside.filter((s) => sides.includes(s.side)).map((s) => s.feature.id));
 }
 
 /** Diameters of a bore at the end nearer the face and at its far end. */
@@ -183,6 +219,7 @@ function grooves(part: PartResult, holes: readonly Hole[], common: Common): Draf
         from: g.from,
         to: g.to,
         task: { does: 'groove', width, floor, outer: g.smallest, internal: true },
+        removes: { cuts: 'inside', to: piecesOf(part, 'inside', [g.feature.id]) },
       },
     ];
   });
@@ -214,6 +251,7 @@ function mouths(part: PartResult, holes: readonly Hole[], common: Common, end: E
   const edged = holes.filter(({ section: { feature } }) => feature.startEdge || feature.endEdge);
   const first = edged[0];
   if (!first) return [];
+  const edgeNames = edged.flatMap(({ section: { feature } }) => [`${feature.id}.startEdge`, `${feature.id}.endEdge`]);
   const words = edged.map(({ section: { feature } }) => {
     const edges = [feature.startEdge, feature.endEdge].flatMap((e) => (e ? [e] : []));
     const sizes = edges.map((e) => {
@@ -234,6 +272,7 @@ function mouths(part: PartResult, holes: readonly Hole[], common: Common, end: E
       from: Math.min(...edged.map((h) => h.section.from)),
       to: Math.max(...edged.map((h) => h.section.to)),
       task: { does: 'plain' },
+      removes: { cuts: 'inside', to: piecesOf(part, 'inside', edgeNames) },
     },
   ];
 }

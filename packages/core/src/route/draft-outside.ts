@@ -11,8 +11,10 @@ import { band, called, type Draft, dimensionOf, inWords, lengthInWords, middle, 
 import { draftEdges } from './draft-edges.ts';
 import type { End, Holding } from './hold.ts';
 import { lastCutAim, lastCutSpread } from './last-cut.ts';
-import { finishingAllowance } from './practice.ts';
+import { finishingAllowance, shoulderAllowance } from './practice.ts';
+import { flat } from './profile.ts';
 import { stepCurveOf } from './step-curve.ts';
+import { clearTo, piecesOf, sectionOutside } from './surfaces.ts';
 import { crestAim } from './tables/thread-table.ts';
 
 /** Surfaces smoother than this are finished with abrasive paper on a light lathe; `common practice`. */
@@ -40,7 +42,6 @@ export function draftOutside(part: PartResult, holding: Holding, workshop: Works
 /** The diameter to which a section can be roughed on the way from the free end: what lies nearer the free end must fit through. */
 function roughing(part: PartResult, holding: Holding): Draft[] {
   const fromFree = holding.setup.endOut === 'right' ? holding.sections.toReversed() : holding.sections;
-  const free = holding.setup.endOut === 'right' ? part.outline.length : 0;
   const drafts: Draft[] = [];
   let envelope = 0;
   for (const s of fromFree) {
@@ -50,18 +51,44 @@ function roughing(part: PartResult, holding: Holding): Draft[] {
     // Of neighbours with one diameter only the one nearest the chuck gets the operation: it covers them all.
     const next = fromFree[fromFree.indexOf(s) + 1];
     if (!stepsDown && next && Math.abs(roughTarget(next) - own) < 0.02) continue;
-    const far = holding.setup.endOut === 'right' ? s.from : s.to;
-    const near = stepsDown ? (holding.setup.endOut === 'right' ? s.to : s.from) : free;
+    const [far, near] = roughedBetween(part, holding, s, stepsDown, own);
     drafts.push({
       ...operation(holding, 'rough turn', s.feature.id, [s.feature.id], own),
       title: `Rough ${called(part, s.feature.id)} to ${inWords(own)}`,
       from: Math.min(far, near),
       to: Math.max(far, near),
       task: { does: 'turn', target: own, stage: 'rough', where: 'outside', tolerance: undefined, finish: undefined },
+      removes: { cuts: 'outside', to: flat(Math.min(far, near), Math.max(far, near), own / 2, s.feature.id) },
       why: stepsDown ? [betweenThicker] : [],
     });
   }
   return drafts;
+}
+
+/**
+ * From where to where a section is roughed, the end towards the chuck first: through to the free end, or down between shoulders; a
+ * little is left on a shoulder for the finishing cut, and a fillet is kept clear of.
+ */
+function roughedBetween(
+  part: PartResult,
+  holding: Holding,
+  s: Placed<OutsideSection>,
+  stepsDown: boolean,
+  diameter: Mm,
+): readonly [Mm, Mm] {
+  const right = holding.setup.endOut === 'right';
+  const middle = (s.from + s.to) / 2;
+  const at = part.outside.indexOf(s);
+  const upTo = (end: Mm, neighbour: Placed<OutsideSection> | undefined) => {
+    const shoulder = neighbour !== undefined && neighbour.largest > diameter + 1e-9;
+    const left = shoulder ? Math.min(shoulderAllowance, Math.abs(end - middle)) : 0;
+    return clearTo(part, diameter / 2, middle, end + Math.sign(middle - end) * left);
+  };
+  const [far, near] = right ? [s.from, s.to] : [s.to, s.from];
+  const [behind, before] = right
+    ? [part.outside[at - 1], part.outside[at + 1]]
+    : [part.outside[at + 1], part.outside[at - 1]];
+  return [upTo(far, behind), stepsDown ? upTo(near, before) : right ? part.outline.length : 0];
 }
 
 function roughTarget(s: Placed<OutsideSection>): Mm {
@@ -83,13 +110,23 @@ function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>
       const limits = dimension ?? { max: s.largest, min: s.largest };
       const target = crest?.aim ?? Number(lastCutAim(limits, fine, spread).toFixed(3));
       const tolerance = crest ? crest.max - crest.min : band(dimension);
+      const clear = roughedBetween(part, holding, s, true, roughTarget(s));
       const turn: Draft = {
         ...operation(holding, 'finish turn', id, [id, ...featuresOn(part, id)], s.largest),
         working,
         title: `Finish ${called(part, id)} to ${inWords(target)}${fine ? ', the rest with abrasive paper' : ''}`,
         from: s.from,
         to: s.to,
-        task: { does: 'turn', target, stage: 'finish', where: 'outside', tolerance, finish: feature.finish },
+        task: {
+          does: 'turn',
+          target,
+          stage: 'finish',
+          where: 'outside',
+          tolerance,
+          finish: feature.finish,
+          clear: { from: Math.min(...clear), to: Math.max(...clear) },
+        },
+        removes: { cuts: 'outside', to: sectionOutside(part, s) },
         why: ['Two equal passes before the last one tell how much this cutter really takes.'],
       };
       if (!fine) return [turn];
@@ -122,6 +159,7 @@ function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>
             cone: { startDiameter: s.largest, endDiameter: s.smallest, length: s.to - s.from },
             thinEnd: thinEnd(part, s) === holding.setup.endOut ? 'free' : 'chuck',
           },
+          removes: { cuts: 'outside', to: sectionOutside(part, s) },
         },
       ];
     case 'arc':
@@ -137,6 +175,7 @@ function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>
           from: s.from,
           to: s.to,
           task: { does: 'curve', steps, largest: s.largest },
+          removes: { cuts: 'outside', to: sectionOutside(part, s) },
           cautions: ['File with a handle on it, held left-handed so that no arm crosses the chuck.'],
         },
       ];
@@ -178,6 +217,7 @@ function grooves(part: PartResult, holding: Holding): Draft[] {
           outer: g.largest,
           internal: false,
         },
+        removes: { cuts: 'outside' as const, to: piecesOf(part, 'outside', [g.feature.id]) },
         cautions: ['Lock the saddle, cutter at centre height, short overhang; if it sings, slower and feed firmly.'],
       };
     });

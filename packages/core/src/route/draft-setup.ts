@@ -7,12 +7,21 @@ import { called, type Draft, lengthInWords } from './draft.ts';
 import { draftInside } from './draft-inside.ts';
 import { draftOutside } from './draft-outside.ts';
 import type { Holding } from './hold.ts';
+import { facingAllowance } from './practice.ts';
+import type { Removal } from './workpiece.ts';
 
 export function draftSetup(part: PartResult, holding: Holding, workshop: Workshop, last: boolean): Draft[] {
   const { setup } = holding;
   const end = setup.endOut === 'right' ? part.outline.length : 0;
   const faced = setup.number === 1 ? setup.grip.diameter : endSection(part, setup.endOut);
-  const common = { setup: setup.id, atFreeEnd: false, working: false, why: [] as string[], cautions: [] as string[] };
+  const common = {
+    setup: setup.id,
+    atFreeEnd: false,
+    working: false,
+    removes: { cuts: 'nothing' } as Removal,
+    why: [] as string[],
+    cautions: [] as string[],
+  };
   const drafts: Draft[] = [
     {
       ...common,
@@ -27,6 +36,7 @@ export function draftSetup(part: PartResult, holding: Holding, workshop: Worksho
       from: end,
       to: end,
       task: { does: 'face', diameter: faced },
+      removes: { cuts: 'end', end: setup.endOut, at: end },
     },
   ];
   if (setup.tailstock)
@@ -54,6 +64,10 @@ export function draftSetup(part: PartResult, holding: Holding, workshop: Worksho
       from: setup.endOut === 'right' ? 0 : part.outline.length,
       to: setup.endOut === 'right' ? 0 : part.outline.length,
       task: { does: 'part off', diameter: part.outline.largestDiameter },
+      removes:
+        setup.endOut === 'right'
+          ? { cuts: 'end', end: 'left', at: -facingAllowance }
+          : { cuts: 'end', end: 'right', at: part.outline.length + facingAllowance },
       cautions: [
         'On a light lathe cut a groove with the parting cutter and saw through it by hand with the spindle stopped.',
         'Parting: saddle locked, at centre height, shortest overhang; never between centres, never catch the piece by hand.',
@@ -95,6 +109,7 @@ function benchWork(part: PartResult, setup: string): Draft[] {
         from: 0,
         to: 0,
         task: { does: 'plain' },
+        removes: { cuts: 'nothing' },
         why: ['Not lathe work.'],
         cautions:
           f.kind === 'hexagon socket' ? ['Retaining compound: nitrile gloves, fresh air, no flame near cleaners.'] : [],

@@ -7,6 +7,7 @@ import type { Holding } from './hold.ts';
 import type { Ordered } from './precedence.ts';
 import type { CurveFromFreeEnd } from './step-curve.ts';
 import type { Cone } from './tables/cone-setting.ts';
+import type { Removal } from './workpiece.ts';
 
 /** What the operation does to the work, by which its cut and table are found. */
 export type Task =
@@ -22,6 +23,8 @@ export type Task =
       readonly where: 'outside' | 'bore';
       /** Diameter left by the drill or the rough cut before it; for the outside it is read off the work. */
       readonly startDiameter?: Mm | undefined;
+      /** Between what stays on the shoulders beside it for facing; its passes begin at what stands here. */
+      readonly clear?: { readonly from: Mm; readonly to: Mm } | undefined;
       /** How far a boring bar has to go in. */
       readonly reach?: Mm | undefined;
       readonly tolerance: Mm | undefined;
@@ -45,6 +48,8 @@ export interface Draft extends Ordered {
   readonly from: Mm;
   readonly to: Mm;
   readonly task: Task;
+  /** What is gone from the work after it. */
+  readonly removes: Removal;
   readonly why: readonly string[];
   readonly cautions: readonly string[];
 }
@@ -65,6 +70,7 @@ export function operation(
     diameter,
     atFreeEnd: false,
     working: false,
+    removes: { cuts: 'nothing' },
     cautions: [],
     why: [],
   };

@@ -11,7 +11,7 @@ import { facingAllowance, jawClearance, unsupportedRatio } from './practice.ts';
 import type { Setup } from './route-result.ts';
 import type { RouteWishes } from './schema.ts';
 import { partingWidth } from './stock.ts';
-import { bar, beamOut, cutToLength, type Workpiece } from './workpiece.ts';
+import { bar, beamOut, type Workpiece } from './workpiece.ts';
 
 export type End = 'left' | 'right';
 
@@ -23,7 +23,7 @@ const firmCentre = 1e9;
 
 /** A setup being planned: the printed record and what the planner needs besides. */
 export interface Holding {
-  readonly setup: Setup;
+  readonly setup: Omit<Setup, 'work'>;
   /** Jaw face nearest to the free end, along the part. */
   readonly jaw: Mm;
   /** Outside sections cut here. */
@@ -201,9 +201,4 @@ export function barFor(part: PartResult, first: Holding): Workpiece {
   const sawn = right ? -facingAllowance : part.outline.length + facingAllowance;
   const held = first.blank ? sawn : right ? first.setup.gripFrom : first.setup.gripTo;
   return bar(Math.min(free, held), Math.max(free, held), first.setup.grip.diameter);
-}
-
-/** The part cut off its bar, as it goes into the second setup. */
-export function cutOff(work: Workpiece, part: PartResult): Workpiece {
-  return cutToLength(work, -facingAllowance, part.outline.length + facingAllowance);
 }

@@ -12,7 +12,6 @@ import type { Draft } from './draft.ts';
 import type { Machining } from './machining.ts';
 import { usualEfficiency } from './practice.ts';
 import type { CutNumbers } from './route-result.ts';
-import type { Workpiece } from './workpiece.ts';
 
 /** What every operation is planned against. */
 export interface Scene {
@@ -28,13 +27,12 @@ export interface Outcome {
   readonly cutting: Second;
   readonly tables: readonly DialTable[];
   readonly findings: readonly Finding[];
-  readonly work: Workpiece;
   readonly why?: readonly string[];
   readonly needs?: readonly string[];
 }
 
-export function nothing(work: Workpiece): Outcome {
-  return { cutting: 0, tables: [], findings: [], work };
+export function nothing(): Outcome {
+  return { cutting: 0, tables: [], findings: [] };
 }
 
 /** The lathe's fastest speed that does not exceed a cutting speed; its slowest when all do. */

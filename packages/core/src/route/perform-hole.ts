@@ -8,19 +8,13 @@ import type { Draft, Task } from './draft.ts';
 import { speedRange } from './machining.ts';
 import { nothing, type Outcome, type Scene, speedBelow } from './outcome.ts';
 import { drillingTable } from './tables/drilling-table.ts';
-import type { Workpiece } from './workpiece.ts';
 
 /** Drilling speed where none is published, in m/min; `common practice`, slow enough for anything. */
 const carefulDrilling = 12;
 /** Largest drill for which a feed is printed. */
 const largestPrinted = 25;
 
-export function performDrill(
-  scene: Scene,
-  draft: Draft,
-  task: Extract<Task, { does: 'drill' }>,
-  work: Workpiece,
-): Outcome {
+export function performDrill(scene: Scene, draft: Draft, task: Extract<Task, { does: 'drill' }>): Outcome {
   const { workshop, machining } = scene;
   const { lathe } = workshop;
   const owned = workshop.drills.find((d) => Math.abs(d.diameter - task.diameter) <= 0.06 && d.kind === 'twist');
@@ -50,7 +44,7 @@ export function performDrill(
       : []),
   ];
   return {
-    ...nothing(work),
+    ...nothing(),
     cutting: (60 * (task.depth + pointLength)) / (feed * speed) + 30 * table.rows.length,
     tables: [table],
     findings,

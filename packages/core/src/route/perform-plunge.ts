@@ -14,7 +14,7 @@ import { handCut, noCuttingData, nothing, type Outcome, type Scene, speedBelow }
 import { usablePower } from './practice.ts';
 import type { CutNumbers } from './route-result.ts';
 import { grooveTable } from './tables/groove-table.ts';
-import { largestBetween, turnedDown, type Workpiece } from './workpiece.ts';
+import { largestBetween, type Workpiece } from './workpiece.ts';
 
 /** Feed of a plunge by hand; `common practice`. */
 const plungeFeed = 0.03;
@@ -29,12 +29,11 @@ export function performGroove(
   work: Workpiece,
 ): Outcome {
   const { part, workshop } = scene;
-  const after = task.internal ? work : turnedDown(work, draft.from, draft.to, task.floor);
   const cutter = groovingCutter(workshop.cutters, task.width);
   const inside = task.internal ? [insideCutter(draft, task.outer)] : [];
   if (!cutter)
     return {
-      ...nothing(after),
+      ...nothing(),
       findings: [missingCutter(draft, `a grooving cutter of at most ${task.width.toFixed(2)} mm`)],
     };
   const outer = task.internal ? task.outer : Math.max(task.outer, largestBetween(work, draft.from, draft.to));
@@ -59,9 +58,9 @@ export function performGroove(
       : []),
   ];
   if (!cut)
-    return { ...nothing(after), cutter, cutting: 300, tables: [table], findings: [...findings, noCuttingData(draft)] };
+    return { ...nothing(), cutter, cutting: 300, tables: [table], findings: [...findings, noCuttingData(draft)] };
   return {
-    ...nothing(after),
+    ...nothing(),
     cutter,
     cut,
     cutting: table.rows.length * ((60 * depth) / (cut.feed * cut.speed) + 20),
@@ -74,14 +73,14 @@ export function performGroove(
 export function performPartOff(scene: Scene, draft: Draft, diameter: Mm, holding: Holding, work: Workpiece): Outcome {
   const cutter = partingCutter(scene.workshop.cutters);
   const needs = ['hacksaw'];
-  if (!cutter) return { ...nothing(work), cutting: 600, needs, why: ['No parting cutter is entered: saw it off.'] };
+  if (!cutter) return { ...nothing(), cutting: 600, needs, why: ['No parting cutter is entered: saw it off.'] };
   // A light lathe cuts a groove to start the saw: as deep as the cutter stands, and no more than to half the diameter.
   const depth = Math.min(cutter.maxDepth, diameter / 4);
   const give = giveOver(scene.part, work, holding, draft.from, draft.to);
   const cut = plungeCut(scene, cutter, diameter, depth, 1, give);
   const cutting = cut ? (60 * depth) / (cut.feed * cut.speed) + 300 : 420;
   return {
-    ...nothing(work),
+    ...nothing(),
     cutter,
     cut,
     cutting,

@@ -14,7 +14,7 @@ import type { CutNumbers } from './route-result.ts';
 import { sideLength } from './tables/cone-setting.ts';
 import { coneTable } from './tables/cone-table.ts';
 import { curveTable } from './tables/curve-table.ts';
-import { largestBetween, turnedDown, type Workpiece } from './workpiece.ts';
+import { largestBetween, type Workpiece } from './workpiece.ts';
 
 /** Feed by hand along a side or across a step; `common practice`. */
 const slideFeed = 0.05;
@@ -34,15 +34,13 @@ export function performCone(
   const wide = Math.max(task.cone.startDiameter, task.cone.endDiameter);
   // An outside cone is cut from whatever stands there, never from less than its thick end.
   const start = outside ? Math.max(largestBetween(work, draft.from, draft.to), wide) : task.startDiameter;
-  const mean = (task.cone.startDiameter + task.cone.endDiameter) / 2;
-  const after = outside ? turnedDown(work, draft.from, draft.to, mean) : work;
   const back = outside && task.thinEnd === 'chuck';
   const cutter = outside
     ? turningCutter(workshop.cutters, 'finish', back ? 'left' : 'right')
     : boringCutter(workshop.cutters, start, 0);
   if (!cutter)
     return {
-      ...nothing(after),
+      ...nothing(),
       findings: [
         outside
           ? missingCutter(draft, back ? 'a left-hand turning cutter' : 'a turning cutter')
@@ -71,7 +69,7 @@ export function performCone(
   });
   const time = cut ? (60 * side) / (cut.feed * cut.speed) : 40;
   return {
-    ...nothing(after),
+    ...nothing(),
     cutter,
     cut,
     cutting: table.rows.length * (time + 15) + 600,
@@ -105,15 +103,14 @@ export function performCurve(
 ): Outcome {
   const { workshop } = scene;
   const cutter = turningCutter(workshop.cutters, 'finish');
-  const after = turnedDown(work, draft.from, draft.to, task.largest);
-  if (!cutter) return { ...nothing(after), findings: [missingCutter(draft, 'a turning cutter')] };
+  if (!cutter) return { ...nothing(), findings: [missingCutter(draft, 'a turning cutter')] };
   const { curve, hidden } = task.steps;
   const findings = hidden ? [curveHidden(draft, curve?.depth ?? 0, draft.to - draft.from)] : [];
   const touch = Math.max(task.largest, largestBetween(work, draft.from, draft.to));
   const { topSlide, saddle, crossSlide } = workshop.lathe.dials;
   const along = topSlide ?? saddle;
-  if (!curve) return { ...nothing(after), cutter, cutting: 2400, findings };
-  if (!along) return { ...nothing(after), cutter, cutting: 2400, findings: [...findings, noDialAlong(draft)] };
+  if (!curve) return { ...nothing(), cutter, cutting: 2400, findings };
+  if (!along) return { ...nothing(), cutter, cutting: 2400, findings: [...findings, noDialAlong(draft)] };
   const table = curveTable({
     id: `${draft.id}-table`,
     operation: draft.id,
@@ -133,7 +130,7 @@ export function performCurve(
     where: 'outside',
   });
   return {
-    ...nothing(after),
+    ...nothing(),
     cutter,
     cut,
     cutting: 45 * table.rows.length + 900,

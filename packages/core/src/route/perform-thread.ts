@@ -8,14 +8,8 @@ import type { Draft, Task } from './draft.ts';
 import { nothing, type Outcome, type Scene } from './outcome.ts';
 import { threadTable } from './tables/thread-table.ts';
 import { gearsForThread } from './thread-gears.ts';
-import type { Workpiece } from './workpiece.ts';
 
-export function performThread(
-  scene: Scene,
-  draft: Draft,
-  task: Extract<Task, { does: 'thread' }>,
-  work: Workpiece,
-): Outcome {
+export function performThread(scene: Scene, draft: Draft, task: Extract<Task, { does: 'thread' }>): Outcome {
   const { lathe, cutters } = scene.workshop;
   const { thread, side, from, to } = task.thread;
   const cutter = threadingCutter(cutters, task.thread);
@@ -30,7 +24,7 @@ export function performThread(
   const table = threadTable(`${draft.id}-table`, draft.id, task.thread, lathe.dials.crossSlide, gears.notes);
   const lead = thread.pitch * thread.starts;
   return {
-    ...nothing(work),
+    ...nothing(),
     cutter,
     cutting: table.rows.length * thread.starts * ((60 * Math.abs(to - from)) / (lead * slowest) + 45),
     tables: [table],

@@ -18,7 +18,7 @@ import { fineInfeedFor, lastPass } from './perform-fine.ts';
 import { bendingShare, boreBending, facingAllowance, roughBending, usualTolerance } from './practice.ts';
 import { slidePerDivision } from './tables/dial.ts';
 import { turningTable } from './tables/turning-table.ts';
-import { largestBetween, turnedDown, type Workpiece } from './workpiece.ts';
+import { largestBetween, type Workpiece } from './workpiece.ts';
 
 type Turn = Extract<Task, { does: 'turn' }>;
 
@@ -26,20 +26,19 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
   const { part, workshop, machining } = scene;
   const { cutters, lathe } = workshop;
   const inside = task.where === 'bore';
-  const start = task.startDiameter ?? largestBetween(work, draft.from, draft.to);
-  const after = inside ? work : turnedDown(work, draft.from, draft.to, task.target);
+  const start = task.startDiameter ?? largestBetween(work, task.clear?.from ?? draft.from, task.clear?.to ?? draft.to);
   const total = Math.max(0, inside ? task.target - start : start - task.target) / 2;
   const cutter = inside ? boringCutter(cutters, start, task.reach ?? 0) : turningCutter(cutters, task.stage);
   if (!cutter)
     return {
-      ...nothing(after),
+      ...nothing(),
       findings: [inside ? missingBar(draft, start) : missingCutter(draft, 'a turning cutter')],
     };
   const reach = reachFindings(scene, draft, task, cutter);
-  if (total < 1e-6) return { ...nothing(after), cutter, findings: reach };
+  if (total < 1e-6) return { ...nothing(), cutter, findings: reach };
   const speeds = machining && speedRange(machining.data, cutter.material, task.stage);
   if (!machining?.cutData || !speeds)
-    return { ...nothing(after), cutter, cutting: 600, findings: [...reach, noCuttingData(draft)] };
+    return { ...nothing(), cutter, cutting: 600, findings: [...reach, noCuttingData(draft)] };
   const yielding = inside ? giveOfBar(cutter) : giveOver(part, work, holding, draft.from, draft.to);
   // What a boring bar gives is the same all along the bore: it is measured and dialled away, it does not make the bore taper.
   const widest = task.stage === 'rough' ? roughBending : boreBending;
@@ -86,7 +85,6 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
       ...(fine.infeed ? [lastPass(scene, draft, task, fine.infeed, cutter, before)] : []),
     ],
     findings: [...reach, ...cutFindings(draft, chosen, cutter, machining.hardens), ...fine.findings],
-    work: after,
     why: [choiceInWords(chosen), ...fine.why],
   };
 }
@@ -122,13 +120,12 @@ function paperFollows(part: PartResult, draft: Draft, task: Turn): number | unde
 const faceStep: Mm = 0.1;
 
 /** Faced in light cuts from the rim to the centre; the speed is the one for the rim. */
-export function performFace(scene: Scene, draft: Draft, diameter: Mm, work: Workpiece): Outcome {
+export function performFace(scene: Scene, draft: Draft, diameter: Mm): Outcome {
   const { workshop, machining } = scene;
   const cutter = turningCutter(workshop.cutters, 'face');
-  if (!cutter) return { ...nothing(work), findings: [missingCutter(draft, 'a turning or facing cutter')] };
+  if (!cutter) return { ...nothing(), findings: [missingCutter(draft, 'a turning or facing cutter')] };
   const speeds = machining && speedRange(machining.data, cutter.material, 'finish');
-  if (!machining?.cutData || !speeds)
-    return { ...nothing(work), cutter, cutting: 120, findings: [noCuttingData(draft)] };
+  if (!machining?.cutData || !speeds) return { ...nothing(), cutter, cutting: 120, findings: [noCuttingData(draft)] };
   const along = workshop.lathe.dials.topSlide ?? workshop.lathe.dials.saddle;
   const chosen = chooseCut(
     {
@@ -150,7 +147,7 @@ export function performFace(scene: Scene, draft: Draft, diameter: Mm, work: Work
     workshop.lathe,
   );
   return {
-    ...nothing(work),
+    ...nothing(),
     cutter,
     cut: chosen.numbers,
     cutting: chosen.time,

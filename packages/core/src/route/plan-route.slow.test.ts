@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type ArbitraryPart, arbitraryPartIn } from '../../test/arbitrary-part.ts';
 import { arbitraryWorkshop } from '../../test/arbitrary-workshop.ts';
-import { dangling, nonFinite, notMadeOnce, offTarget, outOfOrder } from '../../test/route-facts.ts';
+import { dangling, nonFinite, notMadeOnce, offTarget, outOfOrder, wrongShapes } from '../../test/route-facts.ts';
 import type { WorkshopDocument } from '../lathe/schema.ts';
 import { workshopSchema } from '../lathe/schema.ts';
 import { definePart } from '../part/define-part.ts';
@@ -40,6 +40,18 @@ test('any legal part in any workshop: every number is finite, every feature is m
       expect(offTarget(route, slidePerDivision(workshop.lathe.dials.crossSlide))).toEqual([]);
     }),
     { numRuns: 600 },
+  );
+});
+
+test('any legal part: each surface gets its shape exactly once, none is cut into, and the last operation leaves the part', () => {
+  fc.assert(
+    fc.property(parts, arbitraryWorkshop(), wishes, (document, bench, wished) => {
+      // A bar thinner than the part is wished for now and then; a stop says so.
+      const { stockDiameter: _bar, ...rest } = wished ?? {};
+      const { part, route } = planned(document, bench, rest);
+      expect(wrongShapes(part, route)).toEqual([]);
+    }),
+    { numRuns: 1500 },
   );
 });
 

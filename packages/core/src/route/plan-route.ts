@@ -6,18 +6,19 @@ import type { PartResult } from '../part/part-result.ts';
 import type { Second } from '../units/quantities.ts';
 import { cuttingListInWords } from './cutting-list.ts';
 import { draftSetup } from './draft-setup.ts';
-import { barFor, chuckFor, cutOff, firstHolding, type Holding, needsBlank } from './hold.ts';
+import { barFor, chuckFor, firstHolding, type Holding, needsBlank } from './hold.ts';
 import { holdingFindings } from './hold-findings.ts';
 import { machiningOf } from './machining.ts';
 import { inOrder } from './order.ts';
 import { setupHandling } from './practice.ts';
 import { type Realised, realise } from './realise.ts';
-import type { RouteResult } from './route-result.ts';
+import type { RouteResult, WorkOutline } from './route-result.ts';
 import type { RouteWishes } from './schema.ts';
 import { secondHolding } from './second-holding.ts';
 import { chooseStock } from './stock.ts';
 import { withTool } from './tool-of.ts';
 import { changeFor, outOfOrder, wishesOtherwise, wishFindings, wishOf } from './wishes.ts';
+import { outlineOf } from './workpiece.ts';
 
 /** A route for a part that has at least one section; undefined for an empty one. */
 export function planRoute(
@@ -51,11 +52,12 @@ function planAsWished(part: PartResult, workshop: Workshop, wishes: RouteWishes 
   const scene = { part, workshop, machining: part.material && machiningOf(part.material) };
   const titleOf = (id: string) => drafts.find((d) => d.id === id)?.title ?? id;
   const realised: Realised[] = [];
+  const asItGoesIn = new Map<string, WorkOutline>();
   let work = barFor(part, first);
   for (const place of ordered) {
     const { operation, breaks } = place;
     const holding = holdings.find((h) => h.setup.id === operation.setup) ?? first;
-    if (holding === second && realised.at(-1)?.operation.setup === first.setup.id) work = cutOff(work, part);
+    if (operation.setup !== realised.at(-1)?.operation.setup) asItGoesIn.set(operation.setup, outlineOf(work));
     const wish = wishOf(wishes, operation.id, breaks);
     const done = realise(scene, place, realised.length + 1, wish, holding, work);
     realised.push({ ...done, findings: [...outOfOrder(operation, breaks, titleOf), ...done.findings] });
@@ -66,7 +68,7 @@ function planAsWished(part: PartResult, workshop: Workshop, wishes: RouteWishes 
     times.reduce((sum, t) => sum + t[key], 0) + holdings.length * setupHandling;
   return {
     stock,
-    setups: holdings.map((h) => h.setup),
+    setups: holdings.map((h) => ({ ...h.setup, work: asItGoesIn.get(h.setup.id) ?? outlineOf(work) })),
     operations: realised.map((r) => r.operation),
     tables: realised.flatMap((r) => r.tables),
     time: { low: total('low'), likely: total('likely'), high: total('high') },

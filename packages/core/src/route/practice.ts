@@ -7,6 +7,8 @@ import type { Mm, Second } from '../units/quantities.ts';
 export const facingAllowance: Mm = 1;
 /** Left on the diameter for the finishing cuts. */
 export const finishingAllowance: Mm = 0.6;
+/** Left on a shoulder by roughing, along the work. */
+export const shoulderAllowance: Mm = 0.2;
 /** Left in a drilled hole for boring it, on the diameter. */
 export const boringAllowance: Mm = 1;
 /** Roughness depth Rt that a careful last cut leaves before abrasive paper, in µm. */

@@ -16,7 +16,7 @@ import { performFace, performTurn } from './perform-turn.ts';
 import { operationHandling } from './practice.ts';
 import type { Operation, OperationWish, Span } from './route-result.ts';
 import { doesNotServe, leftOut, otherCutter } from './wish-findings.ts';
-import type { Workpiece } from './workpiece.ts';
+import { after, outlineOf, type Workpiece } from './workpiece.ts';
 
 export interface Realised {
   readonly operation: Operation;
@@ -40,6 +40,7 @@ export function realise(
   work: Workpiece,
 ): Realised {
   const outcome = asWished(scene, draft, holding, work, wish);
+  const left = wish?.skipped ? work : after(work, draft.removes);
   return {
     operation: {
       id: draft.id,
@@ -53,6 +54,8 @@ export function realise(
       cut: outcome.cut,
       from: draft.from,
       to: draft.to,
+      side: draft.removes.cuts === 'inside' ? 'inside' : 'outside',
+      leaves: left === work ? undefined : outlineOf(left),
       time: timeOf(outcome, wish),
       wish,
       why: [...draft.why, ...reasons, ...(outcome.why ?? [])],
@@ -61,7 +64,7 @@ export function realise(
     },
     tables: outcome.tables,
     findings: outcome.findings,
-    work: outcome.work,
+    work: left,
     needs: [...(outcome.cutter ? [outcome.cutter.name] : []), ...(outcome.needs ?? [])],
   };
 }
@@ -84,10 +87,10 @@ function asWished(
   work: Workpiece,
   wish: OperationWish | undefined,
 ): Outcome {
-  if (wish?.skipped) return { ...nothing(work), findings: [leftOut(draft, work)] };
+  if (wish?.skipped) return { ...nothing(), findings: [leftOut(draft, work)] };
   const own = performSafely(scene, draft, holding, work);
   if (wish?.instead !== undefined)
-    return { ...nothing(own.work), cutting: own.cutting, why: [`Done in another way: ${wish.instead}`] };
+    return { ...nothing(), cutting: own.cutting, why: [`Done in another way: ${wish.instead}`] };
   if (wish?.cutter === undefined || wish.cutter === own.cutter?.id) return own;
   const cutters = scene.workshop.cutters.filter((c) => c.id === wish.cutter);
   const wished = performSafely({ ...scene, workshop: { ...scene.workshop, cutters } }, draft, holding, work);
@@ -101,7 +104,7 @@ function performSafely(scene: Scene, draft: Draft, holding: Holding, work: Workp
     return perform(scene, draft, holding, work);
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
-    return { ...nothing(work), cutting: 600, findings: [beyondFormulas(draft, error)] };
+    return { ...nothing(), cutting: 600, findings: [beyondFormulas(draft, error)] };
   }
 }
 
@@ -126,32 +129,32 @@ function perform(scene: Scene, draft: Draft, holding: Holding, work: Workpiece):
     case 'turn':
       return performTurn(scene, draft, task, holding, work);
     case 'drill':
-      return performDrill(scene, draft, task, work);
+      return performDrill(scene, draft, task);
     case 'groove':
       return performGroove(scene, draft, task, holding, work);
     case 'thread':
-      return performThread(scene, draft, task, work);
+      return performThread(scene, draft, task);
     case 'cone':
       return performCone(scene, draft, task, holding, work);
     case 'curve':
       return performCurve(scene, draft, task, holding, work);
     case 'face':
-      return performFace(scene, draft, task.diameter, work);
+      return performFace(scene, draft, task.diameter);
     case 'part off':
       return performPartOff(scene, draft, task.diameter, holding, work);
     case 'centre':
-      return { ...nothing(work), cutting: 60, needs: ['centre drill'] };
+      return { ...nothing(), cutting: 60, needs: ['centre drill'] };
     case 'plain':
-      return plain(draft, work);
+      return plain(draft);
   }
 }
 
 /** Minutes of hand work; `common practice`. */
 const byHand: Partial<Record<Draft['kind'], number>> = { polish: 15, knurl: 10, chamfer: 4, 'off the lathe': 40 };
 
-function plain(draft: Draft, work: Workpiece): Outcome {
+function plain(draft: Draft): Outcome {
   return {
-    ...nothing(work),
+    ...nothing(),
     cutting: 60 * (byHand[draft.kind] ?? 5),
     needs: draft.kind === 'polish' ? ['abrasive paper 240 to 600, oil'] : [],
   };

@@ -1,5 +1,6 @@
 /** What the route stage answers. */
 import type { Finding } from '../finding.ts';
+import type { Segment } from '../part/outline-types.ts';
 import type { Kilogram, MetrePerMinute, Mm, MmPerRev, MPa, Newton, Rpm, Second, Watt } from '../units/quantities.ts';
 import type { DialTable } from './dial-table.ts';
 
@@ -118,6 +119,10 @@ export interface Operation {
   /** Stretch of the part that is cut, from its left face. */
   readonly from: Mm;
   readonly to: Mm;
+  /** Where it cuts: on the outside, ends included, or in a hole. */
+  readonly side: 'outside' | 'inside';
+  /** The work after it; undefined where it takes nothing off that a drawing shows. */
+  readonly leaves?: WorkOutline | undefined;
   readonly time: Span;
   /** What the person wanted otherwise; undefined where the planner had its way. */
   readonly wish?: OperationWish | undefined;
@@ -125,6 +130,16 @@ export interface Operation {
   readonly why: readonly string[];
   readonly cautions: readonly string[];
   readonly tables: readonly string[];
+}
+
+/** The work at a moment, stock included; places along the part from its finished left face, as in the part's own outline. */
+export interface WorkOutline {
+  readonly from: Mm;
+  readonly to: Mm;
+  /** From the axis at the left end round to the axis at the right end. */
+  readonly outside: readonly Segment[];
+  /** Holes, from left to right. */
+  readonly inside: readonly Segment[];
 }
 
 export interface Setup {
@@ -143,6 +158,8 @@ export interface Setup {
   readonly gripTo: Mm;
   /** Total run-out to dial in to, from the tightest feature. */
   readonly dialIn: Mm | undefined;
+  /** The work as it goes in. */
+  readonly work: WorkOutline;
   readonly why: readonly string[];
   readonly cautions: readonly string[];
 }

@@ -9,7 +9,7 @@ import type { Mm } from '../units/quantities.ts';
 import { chuckFor, type End, type Holding, steel, wantsTailstock } from './hold.ts';
 import { facingAllowance } from './practice.ts';
 import type { RouteWishes } from './schema.ts';
-import { bar, beamOut, turnedDown, type Workpiece } from './workpiece.ts';
+import { beamOut, finishedWork, type Workpiece } from './workpiece.ts';
 
 /** The second setup: turned round and held on a surface finished in the first, or in a bush made for it when nothing can be gripped. */
 export function secondHolding(
@@ -91,7 +91,7 @@ function deeperInChuck(part: PartResult, section: Placed<OutsideSection>, end: E
 
 /** Cylinders that the jaws can hold, behind which nothing is thicker, the one that gives way least first. Working surfaces count as three times as soft, threads as ten times, short grips by the square of how short they are. */
 function gripSections(part: PartResult, lathe: Lathe, first: Holding, end: End): GripChoice[] {
-  const finished = finishedWork(part);
+  const finished = finishedWork(part.outline);
   const candidates = first.sections.flatMap((section): (GripChoice & { readonly give: number })[] => {
     if (section.feature.kind !== 'cylinder') return [];
     const chuck = chuckFor(lathe, section.smallest, undefined);
@@ -123,18 +123,6 @@ function giveAtEnd(part: PartResult, work: Workpiece, jaw: Mm, end: End): MmPerN
   return (
     deflectionUnderUnitLoad({ sections: beam, youngsModulus: modulus, poissonRatio, chuck: clamped }, [out])[0] ?? 0
   );
-}
-
-/** The finished outside as plain stretches: grooves count over the whole of their width. */
-function finishedWork(part: PartResult): Workpiece {
-  const { length, largestDiameter } = part.outline;
-  const sections = part.outside.reduce<Workpiece>(
-    (work, s) => turnedDown(work, s.from, s.to, Math.max(s.smallest, 0.2 * s.largest, 0.5)),
-    bar(0, length, largestDiameter),
-  );
-  return part.grooves
-    .filter((g) => g.side === 'outside')
-    .reduce<Workpiece>((work, g) => turnedDown(work, g.from, g.to, Math.max(g.smallest, 0.5)), sections);
 }
 
 /** The closest diameter tolerance of the part: what run-out is measured against. */

@@ -20,7 +20,7 @@ export function leftOut(draft: Draft, work: Workpiece): Finding {
 function staysAs(draft: Draft, work: Workpiece): string {
   const { task } = draft;
   if (task.does === 'turn' && task.where === 'outside') {
-    const left = largestBetween(work, draft.from, draft.to);
+    const left = largestBetween(work, task.clear?.from ?? draft.from, task.clear?.to ?? draft.to);
     return left > task.target + 1e-6
       ? `it stays ${inWords(left)} where ${inWords(task.target)} was to come, and later operations meet that.`
       : 'nothing stays uncut, for other operations take it off.';

@@ -1,70 +1,152 @@
 /**
- * The work as it is at a moment: diameters over stretches along the part's axis, stock included.
+ * The work as it is at a moment: the bar less all that has been cut so far, outside and inside.
+ *
+ * Finished surfaces stand at their nominal size; where exactly the last cut is aimed is said with its table.
  */
+import type { Outline, Segment } from '../part/outline-types.ts';
 import type { BeamSection } from '../structure/stepped-beam.ts';
 import type { Mm } from '../units/quantities.ts';
+import { chainOf, cutDown, cutOpen, flat, type Profile, profileOf, radiusOf, within } from './profile.ts';
+import type { WorkOutline } from './route-result.ts';
 
-export interface Stretch {
-  /** Along the part from its finished left face; stock stands out on both sides. */
-  readonly from: Mm;
-  readonly to: Mm;
-  readonly diameter: Mm;
+export interface Workpiece {
+  readonly outside: Profile;
+  /** Holes; a stretch that is solid has no piece. */
+  readonly inside: Profile;
 }
 
-export type Workpiece = readonly Stretch[];
+/** What an operation takes off: down to a profile, open to one, or all beyond a place. */
+export type Removal =
+  | { readonly cuts: 'outside' | 'inside'; readonly to: Profile }
+  | { readonly cuts: 'end'; readonly end: 'left' | 'right'; readonly at: Mm }
+  | { readonly cuts: 'nothing' };
+
+/** Feature of what is still as the bar came. */
+const asBought = 'bar';
 
 /** A plain bar. */
 export function bar(from: Mm, to: Mm, diameter: Mm): Workpiece {
-  return [{ from, to, diameter }];
+  return { outside: flat(from, to, diameter / 2, asBought), inside: [] };
 }
 
-/** The work after a stretch was turned down; what is thinner already stays. */
-export function turnedDown(work: Workpiece, from: Mm, to: Mm, diameter: Mm): Workpiece {
-  return merged(
-    work.flatMap((s) => {
-      if (s.to <= from || s.from >= to || s.diameter <= diameter) return [s];
-      return [
-        { ...s, to: Math.max(s.from, from) },
-        { from: Math.max(s.from, from), to: Math.min(s.to, to), diameter },
-        { ...s, from: Math.min(s.to, to) },
-      ].filter((piece) => piece.to - piece.from > 1e-9);
-    }),
-  );
+/** The part as it is to be; worked out once for an outline. */
+export function finishedWork(outline: Outline): Workpiece {
+  const known = finished.get(outline);
+  if (known) return known;
+  const work = {
+    outside: profileOf(outline.outside),
+    inside: profileOf([...outline.insideLeft, ...outline.insideRight]),
+  };
+  finished.set(outline, work);
+  return work;
 }
 
-/** The work after its ends were faced or cut off. */
-export function cutToLength(work: Workpiece, from: Mm, to: Mm): Workpiece {
-  return work
-    .map((s) => ({ ...s, from: Math.max(s.from, from), to: Math.min(s.to, to) }))
-    .filter((s) => s.to - s.from > 1e-9);
-}
+const finished = new WeakMap<Outline, Workpiece>();
 
-function merged(work: readonly Stretch[]): Workpiece {
-  const out: Stretch[] = [];
-  for (const s of work) {
-    const last = out.at(-1);
-    if (last && last.diameter === s.diameter && Math.abs(last.to - s.from) < 1e-9)
-      out[out.length - 1] = { ...last, to: s.to };
-    else out.push(s);
+export function after(work: Workpiece, removal: Removal): Workpiece {
+  switch (removal.cuts) {
+    case 'outside':
+      return { ...work, outside: cutDown(work.outside, removal.to) };
+    case 'inside': {
+      const first = work.outside[0]?.from ?? 0;
+      const last = work.outside.at(-1)?.to ?? 0;
+      return { ...work, inside: cutOpen(work.inside, within(removal.to, first, last)) };
+    }
+    case 'end':
+      return removal.end === 'left'
+        ? cutToLength(work, removal.at, Number.POSITIVE_INFINITY)
+        : cutToLength(work, Number.NEGATIVE_INFINITY, removal.at);
+    case 'nothing':
+      return work;
   }
-  return out;
+}
+
+/** What lies between two places. */
+export function cutToLength(work: Workpiece, from: Mm, to: Mm): Workpiece {
+  return { outside: within(work.outside, from, to), inside: within(work.inside, from, to) };
 }
 
 /** Largest diameter between two places. */
 export function largestBetween(work: Workpiece, from: Mm, to: Mm): Mm {
-  return Math.max(0, ...work.filter((s) => s.to > from + 1e-9 && s.from < to - 1e-9).map((s) => s.diameter));
+  let largest = 0;
+  for (const p of within(work.outside, from, to)) {
+    const { of } = p;
+    const apex = of.kind === 'arc' && of.centre.z > p.from && of.centre.z < p.to ? radiusOf(p, of.centre.z) : 0;
+    largest = Math.max(largest, radiusOf(p, p.from), radiusOf(p, p.to), apex);
+  }
+  return 2 * largest;
 }
+
+/** Steps that a sloping stretch of the work counts as. */
+const slopeSteps = 3;
+/** Thinner than this is left for nothing to bend [mm]. */
+const thinnest: Mm = 0.2;
 
 /** The work standing out of the jaws as a beam measured from the jaw faces. */
 export function beamOut(work: Workpiece, jaw: Mm, endOut: 'left' | 'right'): BeamSection[] {
-  const out =
-    endOut === 'right'
-      ? cutToLength(work, jaw, Number.POSITIVE_INFINITY)
-      : cutToLength(work, Number.NEGATIVE_INFINITY, jaw);
-  const sections = out.map((s) => ({
-    from: endOut === 'right' ? s.from - jaw : jaw - s.to,
-    to: endOut === 'right' ? s.to - jaw : jaw - s.from,
-    outerDiameter: s.diameter,
-  }));
-  return endOut === 'right' ? sections : sections.toReversed();
+  const right = endOut === 'right';
+  const out = right
+    ? cutToLength(work, jaw, Number.POSITIVE_INFINITY)
+    : cutToLength(work, Number.NEGATIVE_INFINITY, jaw);
+  const places = new Set<Mm>();
+  for (const p of [...out.outside, ...out.inside]) {
+    const sloped = p.of.kind === 'arc' || Math.abs(p.of.to.r - p.of.from.r) > 1e-9;
+    const steps = sloped ? slopeSteps : 1;
+    for (let i = 0; i <= steps; i++) places.add(p.from + ((p.to - p.from) * i) / steps);
+  }
+  const stops = [...places].toSorted((a, b) => a - b);
+  const sections: BeamSection[] = [];
+  for (const [i, to] of stops.entries()) {
+    const from = stops[i - 1];
+    if (from === undefined || to - from < 1e-6) continue;
+    const middle = (from + to) / 2;
+    const outer = 2 * (radiusAtMiddle(out.outside, middle) ?? 0);
+    const inner = 2 * (radiusAtMiddle(out.inside, middle) ?? 0);
+    const outerDiameter = Math.max(outer, thinnest);
+    const hollow = inner > 0 ? { innerDiameter: Math.min(inner, outerDiameter - thinnest / 2) } : {};
+    sections.push({
+      from: right ? from - jaw : jaw - to,
+      to: right ? to - jaw : jaw - from,
+      outerDiameter,
+      ...(hollow.innerDiameter !== undefined && hollow.innerDiameter > 0 ? hollow : {}),
+    });
+  }
+  return right ? sections : sections.toReversed();
+}
+
+function radiusAtMiddle(profile: Profile, z: Mm): Mm | undefined {
+  const piece = profile.find((p) => p.from <= z && p.to >= z);
+  return piece && radiusOf(piece, z);
+}
+
+/** As it is drawn: the outside closed at both ends, the holes as they lie. */
+export function outlineOf(work: Workpiece): WorkOutline {
+  return {
+    from: work.outside[0]?.from ?? 0,
+    to: work.outside.at(-1)?.to ?? 0,
+    outside: chainOf(work.outside, 0),
+    inside: holesOf(work),
+  };
+}
+
+/** Each hole on its own, closed at its bottom; open where it comes out at an end. */
+function holesOf(work: Workpiece): Segment[] {
+  const [start, end] = [work.outside[0]?.from ?? 0, work.outside.at(-1)?.to ?? 0];
+  const runs: Profile[] = [];
+  let run: Profile = [];
+  for (const p of work.inside) {
+    const last = run.at(-1);
+    if (last && p.from - last.to > 1e-6) {
+      runs.push(run);
+      run = [];
+    }
+    run = [...run, p];
+  }
+  if (run.length > 0) runs.push(run);
+  return runs.flatMap((r) => {
+    const chain = chainOf(r, 0);
+    const opensLeft = (r[0]?.from ?? 0) <= start + 1e-6;
+    const opensRight = (r.at(-1)?.to ?? 0) >= end - 1e-6;
+    return chain.slice(opensLeft && chain[0]?.face ? 1 : 0, opensRight && chain.at(-1)?.face ? -1 : undefined);
+  });
 }
