@@ -2,8 +2,17 @@
  * Questions about the owner's lathe: what is known of it, whether a cut goes on it, and what would help.
  */
 import { bestCuts } from './best-cuts.ts';
+import { stiffnessBudgetQuestion } from './budget-question.ts';
 import { cutOnLathe } from './cut-on-lathe.ts';
+import { depthAtSpeeds } from './depth-question.ts';
 import { latheKnown } from './lathe-known.ts';
 import { remediesOnLathe } from './what-would-help.ts';
 
-export const latheQuestions = [cutOnLathe, bestCuts, remediesOnLathe, latheKnown];
+export const latheQuestions = [
+  cutOnLathe,
+  bestCuts,
+  depthAtSpeeds,
+  remediesOnLathe,
+  latheKnown,
+  stiffnessBudgetQuestion,
+];
