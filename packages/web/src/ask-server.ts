@@ -1,6 +1,6 @@
 /** The server's answers, and its refusals as errors with their reasons. */
 import type { Json } from '@sparewright/core/job/merge';
-import type { JobEntry, JobPage, Refusal } from '@sparewright/output/present/job-view';
+import type { JobEntry, Refusal } from '@sparewright/output/present/job-view';
 import type { RevisionEntry } from './save/steps.ts';
 
 export class Refused extends Error {
@@ -56,12 +56,9 @@ export function listBin(signal: AbortSignal): Promise<JobList> {
   return fetchJson('/api/jobs?bin=yes&limit=200', { signal });
 }
 
+/** The document alone: what is to be shown of it the page makes itself. */
 export function readStored(address: string, signal: AbortSignal): Promise<Stored> {
-  return fetchJson(address, { signal });
-}
-
-export function assessJob(document: Json, signal: AbortSignal): Promise<JobPage> {
-  return fetchJson('/api/assess', { ...json('POST', document), signal });
+  return fetchJson(`${address}?only=document`, { signal });
 }
 
 export function listRevisions(address: string): Promise<readonly RevisionEntry[]> {

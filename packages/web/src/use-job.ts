@@ -3,11 +3,13 @@
 import type { Json } from '@sparewright/core/job/merge';
 import type { JobPage } from '@sparewright/output/present/job-view';
 import { useEffect, useMemo, useState } from 'react';
-import { assessJob, jobAddress, workshopAddress } from './ask-server.ts';
+import { jobAddress, workshopAddress } from './ask-server.ts';
 import { type Path, withValue } from './document.ts';
 import { type Desk, type DeskOptions, type DeskState, openDesk, unopened } from './save/desk.ts';
 import type { News } from './save/events.ts';
 import { client } from './save/outbox.ts';
+import { openAssessor } from './worker/client.ts';
+import { whenWorkshopChanges } from './worker/known-workshop.ts';
 
 /** A document that fields write into. */
 export interface Form {
@@ -30,19 +32,17 @@ export type OpenJob = Open<JobPage>;
 
 /** Begins anew only with a new component: give it the job's id as key. */
 export function useJob(id: string): OpenJob {
-  const options = useMemo(
-    () => ({
+  const options = useMemo(() => {
+    const assessor = openAssessor();
+    return {
       key: `job.${id}`,
       address: jobAddress(id),
-      check: assessJob,
-      concerns: (news: News) => {
-        if (news.kind === 'workshop') return 'look';
-        if (news.kind === 'bench') return undefined;
-        return isForeign(news) && (news.kind === 'back' || news.id === id) ? 'saved' : undefined;
-      },
-    }),
-    [id],
-  );
+      check: assessor.page,
+      concerns: (news: News) =>
+        news.kind === 'back' || (news.kind === 'saved' && news.id === id && isForeign(news)) ? 'saved' : undefined,
+      whenStale: whenWorkshopChanges,
+    } satisfies Omit<DeskOptions<JobPage>, 'tell'>;
+  }, [id]);
   return useDesk<JobPage>(options);
 }
 

@@ -50,7 +50,7 @@ function wordsOf<View>({ standing, revision }: Open<View>): string {
     case 'saved':
       return `Every change is kept. Revision ${revision}.`;
     case 'merged':
-      return `Joined with what was changed elsewhere, and kept. Revision ${revision}.`;
+      return `Joined with what was changed elsewhere. Every change is kept. Revision ${revision}.`;
     case 'sending':
       return 'Keeping …';
     case 'kept here':

@@ -7,11 +7,16 @@ import { listRevisions, readRevision, readStored, type SaveAnswer, type Stored, 
 import { type News, whenNews } from './events.ts';
 import { type Difference, differences, joinedWith, mineOver } from './join.ts';
 import { client, dropLetter, letterOf, putLetter, whenOutboxChanges } from './outbox.ts';
-import { isSilence, messageOf, refusalsOf } from './refusals.ts';
+import { isFault, isSilence, messageOf, refusalsOf } from './refusals.ts';
 import { type Steps, stepsOf } from './steps.ts';
 
-/** Typing goes on as long as keys follow each other faster than this [ms]. */
+/**
+ * Typing goes on as long as keys follow each other faster than this [ms]: what is typed is shown at once, but kept, or refused,
+ * only when it has stood for so long, for half a number is not meant.
+ */
 const pause = 300;
+/** Work that takes longer is said to be under way [ms]. */
+const unnoticed = 150;
 /** A change is sent when no further one followed for this long [ms], so that a number is one revision, not one a digit. */
 const lull = 900;
 /** Between two tries at a server that does not answer [ms]. */
@@ -36,6 +41,8 @@ export interface DeskState<View> {
   /** Something that is not about one value. */
   readonly trouble: string;
   readonly standing: Standing;
+  /** The view is behind what is typed, for longer than goes unnoticed. */
+  readonly busy: boolean;
   readonly disagreement: Disagreement | undefined;
   readonly steps: Steps;
 }
@@ -54,9 +61,12 @@ export interface DeskOptions<View> {
   /** Name in the outbox. */
   readonly key: string;
   readonly address: string;
-  readonly check: (document: Json, signal: AbortSignal) => Promise<View>;
+  /** May tell of views as they come, the last of them also after it has ended. */
+  readonly check: (document: Json, signal: AbortSignal, tell: (view: View) => void) => Promise<View>;
   /** Whether the news is about this document, saved by someone else; `look` that the view must be made anew. */
-  readonly concerns: (news: News) => 'saved' | 'look' | undefined;
+  readonly concerns: (news: News) => 'saved' | undefined;
+  /** Calls back when the view must be made anew, though the document is the same; answers how to stop. */
+  readonly whenStale?: ((look: () => void) => () => void) | undefined;
   readonly tell: (state: DeskState<View>) => void;
 }
 
@@ -68,12 +78,13 @@ export function unopened<View>(): DeskState<View> {
     refusals: {},
     trouble: '',
     standing: 'opening',
+    busy: false,
     disagreement: undefined,
     steps: { undo: undefined, redo: undefined },
   };
 }
 
-export function openDesk<View>({ key, address, check, concerns, tell }: DeskOptions<View>): Desk {
+export function openDesk<View>({ key, address, check, concerns, whenStale, tell }: DeskOptions<View>): Desk {
   let state = unopened<View>();
   let saved: Stored | undefined;
   let accepted: Json | undefined;
@@ -110,32 +121,47 @@ export function openDesk<View>({ key, address, check, concerns, tell }: DeskOpti
     set({ revision: saved.revision, trouble: '', document: letter?.document ?? saved.document });
     await look();
     if (letter) void deliver();
-    else set({ standing: 'saved' });
+    else if (state.standing === 'opening') set({ standing: 'saved' });
     void learnSteps();
   }
 
-  /** Makes the view of what is typed, and keeps it once it is understood. */
-  async function look(): Promise<void> {
+  /** Makes the view of what is typed; once it is understood and has stood for `patience` [ms], it is kept. */
+  async function look(patience = 0): Promise<void> {
     const { document } = state;
     if (document === undefined || !saved) return;
     checking.abort();
+    clearTimeout(timers.get('settle'));
     const mine = new AbortController();
     checking = mine;
+    later('busy', unnoticed, () => set({ busy: true }));
+    const settled = (work: () => void): void => {
+      if (patience === 0) work();
+      else later('settle', patience, work);
+    };
     try {
-      const view = await check(document, mine.signal);
+      const view = await check(document, mine.signal, (part) => {
+        if (!mine.signal.aborted) set({ view: part });
+      });
       if (mine.signal.aborted) return;
       accepted = document;
       set({ view, refusals: {}, trouble: '' });
-      keep(document);
+      settled(() => keep(document));
     } catch (error) {
       if (mine.signal.aborted || closed.signal.aborted) return;
-      if (isSilence(error)) {
-        keep(document);
-        set({ standing: 'kept here' });
-        later('look', retry, () => void look());
-      } else refuse(error, 'check');
+      if (isFault(error)) {
+        // It says nothing against what was typed.
+        set({ trouble: messageOf(error) });
+        settled(() => keep(document));
+      } else settled(() => refuse(error, 'check'));
+    } finally {
+      if (checking === mine) {
+        clearTimeout(timers.get('busy'));
+        if (state.busy) set({ busy: false });
+      }
     }
   }
+
+  const standingOf = (document: Json): Standing => (saved && same(document, saved.document) ? 'saved' : 'sending');
 
   function refuse(error: unknown, by: typeof refusedBy): void {
     refusedBy = by;
@@ -219,17 +245,20 @@ export function openDesk<View>({ key, address, check, concerns, tell }: DeskOpti
     if (revisions) set({ steps: stepsOf(revisions) });
   }
 
+  const isRefused = (): boolean => state.standing === 'refused';
+
+  /** What was refused was never kept: undoing it is leaving it. What the server refused lies in the outbox, too. */
+  function leave(): Promise<void> {
+    if (refusedBy === 'server') dropLetter(key);
+    const document = refusedBy === 'server' ? saved?.document : accepted;
+    set({ document, refusals: {}, trouble: '', standing: 'saved' });
+    return look();
+  }
+
   async function takeBack(which: 'undo' | 'redo'): Promise<void> {
-    if (state.standing === 'refused') {
-      // What was refused was never kept: undoing it is leaving it. What the server refused lies in the outbox, too.
-      if (refusedBy === 'server') dropLetter(key);
-      const document = refusedBy === 'server' ? saved?.document : accepted;
-      set({ document, refusals: {}, trouble: '', standing: 'saved' });
-      await look();
-      return;
-    }
-    clearTimeout(timers.get('look'));
+    if (isRefused()) return leave();
     await look();
+    if (isRefused()) return leave();
     clearTimeout(timers.get('deliver'));
     while (letterOf(key) && state.standing === 'sending') await deliver();
     if (letterOf(key)) return;
@@ -260,23 +289,29 @@ export function openDesk<View>({ key, address, check, concerns, tell }: DeskOpti
     const before = saved.document;
     const document = joinedWith(before, state.document ?? before, theirs.document);
     saved = theirs;
-    set({ revision: theirs.revision, document, standing: 'saved' });
+    set({ revision: theirs.revision, document, standing: standingOf(document) });
     await look();
     void learnSteps();
   }
 
+  /** Whoever leaves has done typing. */
+  function keepNow(): void {
+    if (timers.has('settle') && accepted !== undefined && accepted === state.document) keep(accepted);
+  }
+
+  addEventListener('pagehide', keepNow);
   const stops = [
+    () => removeEventListener('pagehide', keepNow),
     whenNews((news) => {
-      const what = concerns(news);
-      if (what === 'saved') void catchUp();
-      else if (what === 'look') void look();
+      if (concerns(news) === 'saved') void catchUp();
     }),
+    whenStale?.(() => void look()) ?? (() => undefined),
     // Another window of the same browser has typed: the letter is shared, so this one shows it too.
     whenOutboxChanges(key, () => {
       const letter = letterOf(key);
       if (!letter || sending) return;
       set({ document: letter.document });
-      later('look', pause, () => void look());
+      void look();
     }),
   ];
   void open();
@@ -285,7 +320,7 @@ export function openDesk<View>({ key, address, check, concerns, tell }: DeskOpti
     edit(change) {
       if (state.document === undefined) return;
       set({ document: change(state.document) });
-      later('look', pause, () => void look());
+      void look(pause);
     },
     undo: () => void takeBack('undo'),
     redo: () => void takeBack('redo'),
@@ -297,11 +332,13 @@ export function openDesk<View>({ key, address, check, concerns, tell }: DeskOpti
       saved = { revision, document: theirs };
       const document = whose === 'mine' ? mineOver(letter.baseDocument, letter.document, theirs) : theirs;
       dropLetter(key);
-      set({ disagreement: undefined, revision, document, standing: 'saved' });
+      set({ disagreement: undefined, revision, document, standing: standingOf(document) });
       void look();
     },
     refresh: () => void catchUp(),
     close() {
+      keepNow();
+      if (state.standing === 'sending') void deliver();
       closed.abort();
       checking.abort();
       for (const timer of timers.values()) clearTimeout(timer);

@@ -5,6 +5,9 @@ import { Refused } from '../ask-server.ts';
 export const isSilence = (error: unknown): boolean =>
   error instanceof Refused && (error.status === 0 || error.status >= 502);
 
+/** The program's own: what was typed may be quite right. */
+export const isFault = (error: unknown): boolean => !(error instanceof Refused);
+
 /** Why each value is not taken, by its place. */
 export function refusalsOf(error: unknown): Record<string, string> {
   if (!(error instanceof Refused)) return {};
