@@ -1,5 +1,6 @@
 /** The page: what the address names. */
 import { lazy, Suspense } from 'react';
+import { NotHere } from './help/not-here.tsx';
 import { JobScreen } from './parts/job-screen.tsx';
 import { usePlace } from './place.ts';
 import { NewJob } from './shelf/new-job.tsx';
@@ -7,7 +8,7 @@ import { Shelf } from './shelf/shelf.tsx';
 import { WorkshopScreen } from './workshop/workshop-screen.tsx';
 
 /** Read only when it is wanted. */
-const HelpScreen = lazy(() => import('./help/help-screen.tsx'));
+const HelpScreen = lazy(() => import('./help/help-screen.tsx').catch(() => ({ default: NotHere })));
 
 export function App() {
   const place = usePlace();

@@ -1,9 +1,10 @@
 /** Help where one stands: names of the pieces that belong here, each unfolding in its place. */
 import { lazy, Suspense, useId, useState } from 'react';
 import { linkTo } from '../place.ts';
+import { NotHere } from './not-here.tsx';
 import { isMeaning, type TopicId, titleOf } from './titles.ts';
 
-const TopicView = lazy(() => import('./topic-view.tsx'));
+const TopicView = lazy(() => import('./topic-view.tsx').catch(() => ({ default: NotHere })));
 
 interface Props {
   readonly measure?: readonly TopicId[] | undefined;

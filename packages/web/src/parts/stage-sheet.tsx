@@ -1,5 +1,6 @@
 /** The chosen stage as a sheet. */
 import type { JobPage, StageName } from '@sparewright/output/present/job-view';
+import { BenchLog } from '../bench/bench-log.tsx';
 import { DutyForms } from '../forms/duty-forms.tsx';
 import { EvidenceForms, InspectionForms } from '../forms/evidence-forms.tsx';
 import { JobForm } from '../forms/job-form.tsx';
@@ -44,6 +45,7 @@ export function StageSheet({ id, job, page, stage, marks, choose }: Props) {
       <h2>{headings[stage]}</h2>
       <HelpHere key={stage} {...helpAtHead(stage, page)} />
       {stage === 'record' && <Downloads id={id} />}
+      {stage === 'bench' && <BenchLog key={id} job={id} page={page} />}
       {afterTyping[stage] !== undefined && (
         <>
           <StageForms job={job} page={page} stage={stage} />
