@@ -30,6 +30,8 @@ export interface SetupSketch {
   readonly cutFrom?: Mm | undefined;
   readonly cutTo?: Mm | undefined;
   readonly cutSide?: 'outside' | 'inside' | undefined;
+  /** The work before that cut, drawn thin behind; what is cut away shows between the two. */
+  readonly before?: Pick<Outline, 'outside' | 'insideLeft'> | undefined;
   readonly labels?: readonly SketchLabel[] | undefined;
   readonly units?: LengthUnit | undefined;
   readonly decimalSign?: 'point' | 'comma' | undefined;
@@ -52,6 +54,7 @@ const narrowest: Mm = 110;
 /** Everything along the axis of the sketch: the chuck at the left, so mirrored where the left end stands out. */
 interface Laid {
   readonly outline: Outline;
+  readonly before: SetupSketch['before'];
   readonly grip: readonly [Mm, Mm];
   readonly stock: readonly [Mm, Mm];
   readonly cut: readonly [Mm, Mm] | undefined;
@@ -89,10 +92,11 @@ function layOut(sketch: SetupSketch): Laid {
     const [a, b] = [turn(from), turn(to)];
     return [Math.min(a, b), Math.max(a, b)];
   };
-  const { outline, cutFrom, cutTo } = sketch;
+  const { outline, before, cutFrom, cutTo } = sketch;
   const stock = stretch(sketch.stockFrom, sketch.stockTo);
   return {
     outline: isMirrored ? mirrored(outline) : outline,
+    before: before && isMirrored ? mirrored({ ...outline, insideRight: [], ...before }) : before,
     grip: stretch(sketch.gripFrom, sketch.gripTo),
     stock,
     cut: cutFrom === undefined || cutTo === undefined ? undefined : stretch(cutFrom, cutTo),
@@ -122,11 +126,48 @@ function drawStock(board: Board, laid: Laid, view: View, radius: Mm): void {
 
 function drawWork(board: Board, sketch: SetupSketch, laid: Laid, view: View): void {
   const { outside, insideLeft, insideRight } = laid.outline;
+  if (laid.before) {
+    solid(board, laid.before.outside, view, 'tint', 'thin');
+    solid(board, outside, view, 'paper');
+    for (const hole of holesOf([...insideLeft, ...insideRight])) solid(board, hole, view, 'tint');
+    for (const hole of holesOf(laid.before.insideLeft)) solid(board, hole, view, 'paper');
+  }
   drawBoth(board, outside, view, 'outline');
   drawBoth(board, [...insideLeft, ...insideRight], view, 'hidden');
   if (!laid.cut) return;
   const chain = sketch.cutSide === 'inside' ? [...insideLeft, ...insideRight] : outside;
   drawBoth(board, between(chain, ...laid.cut), view, 'cut');
+}
+
+/** What a chain encloses with the axis. */
+function solid(board: Board, chain: readonly Segment[], view: View, fill: 'tint' | 'paper', stroke?: Stroke): void {
+  const [first, last] = [chain[0], chain.at(-1)];
+  if (!first || !last) return;
+  for (const half of ['upper', 'lower'] as const) {
+    const start = place(view, { z: first.from.z, r: 0 }, half);
+    const end = place(view, { z: last.to.z, r: 0 }, half);
+    const [, ...along] = runParts(chain, view, half);
+    const parts: PathPart[] = [
+      { to: 'start', ...start },
+      { to: 'line', ...place(view, first.from, half) },
+      ...along,
+      { to: 'line', ...end },
+      { to: 'close' },
+    ];
+    board.items.push({ item: 'path', parts, fill, stroke });
+  }
+}
+
+/** Holes that do not meet, one by one. */
+function holesOf(chain: readonly Segment[]): Segment[][] {
+  const holes: Segment[][] = [];
+  for (const segment of chain) {
+    const hole = holes.at(-1);
+    const end = hole?.at(-1)?.to;
+    if (hole && end && Math.hypot(end.z - segment.from.z, end.r - segment.from.r) < 1e-6) hole.push(segment);
+    else holes.push([segment]);
+  }
+  return holes;
 }
 
 function drawBoth(board: Board, chain: readonly Segment[], view: View, stroke: Stroke): void {
