@@ -21,7 +21,7 @@ import { bounds } from './segment.ts';
 
 /** Answers for every part the schema lets through, however little is entered. */
 export function definePart(part: Part): PartResult {
-  const gaps = new Gaps();
+  const gaps = new Gaps(part.leftOpen);
   const { threads, findings: unread } = readThreads(part);
   const outside = placeOutside(part, threads, gaps);
   const length = outside.at(-1)?.to ?? 0;
@@ -51,6 +51,7 @@ export function definePart(part: Part): PartResult {
     ...(mass?.findings ?? []),
     ...unsized(part),
     ...unlimited(dimensions),
+    ...leftOpen(part, dimensions),
     ...gaps.findings,
   ];
   return {
@@ -64,7 +65,7 @@ export function definePart(part: Part): PartResult {
     threads: placedThreads,
     notTurned: part.notTurned ?? [],
     mass: mass?.properties,
-    complete: isThere && !findings.some((f) => f.id === 'part.size-missing'),
+    complete: isThere && !findings.some((f) => f.id === 'part.size-missing' || f.id === 'part.size-open'),
     findings: worstFirst(findings),
   };
 }
@@ -150,6 +151,21 @@ function unsized(part: Part): Finding[] {
         };
       });
   });
+}
+
+/** Sizes that were left open; one that the part does not have is passed over. */
+function leftOpen({ leftOpen: open = [] }: Part, dimensions: readonly Dimension[]): Finding[] {
+  return dimensions
+    .filter((d) => open.includes(d.id))
+    .map((d) => ({
+      id: 'part.size-open',
+      level: 'note',
+      stage: 'part',
+      at: d.id,
+      says: `The ${d.title} is left open; it is drawn in pencil until it is settled.`,
+      because: [{ what: 'as it is drawn', value: d.nominal, unit: 'mm' }],
+      remedies: ['settle it at the evidence stage, or type it anew'],
+    }));
 }
 
 const noMetal: Finding = {

@@ -17,6 +17,12 @@ export function called(feature: Named): string {
 /** Hands out sizes; where one is missing, hands out the assumed one and remembers that it was missing. */
 export class Gaps {
   readonly findings: Finding[] = [];
+  /** Entered, but left open by whoever entered them. */
+  readonly #open: readonly string[];
+
+  constructor(open: readonly string[] = []) {
+    this.#open = open;
+  }
 
   /** The size as entered, or what is assumed in its place. */
   size(feature: Named, field: string, entered: TolerancedSize | undefined, assumed: Mm): Mm {
@@ -38,8 +44,9 @@ export class Gaps {
     return value;
   }
 
-  /** Whether anything of this feature was assumed. */
+  /** Whether anything of this feature was assumed, or is left open. */
   in(feature: Named): boolean {
-    return this.findings.some((f) => f.at.startsWith(`${feature.id}.`));
+    const own = `${feature.id}.`;
+    return this.findings.some((f) => f.at.startsWith(own)) || this.#open.some((of) => of.startsWith(own));
   }
 }

@@ -227,6 +227,11 @@ function buildSchema(unit: LengthUnit) {
     finish: finish.optional(),
     edgeBreak: lengthField(unit, 'sharp edges are broken by this much').optional(),
     minimumWall: lengthField(unit, 'no wall may be thinner than this').optional(),
+    leftOpen: z
+      .array(z.string().max(130).describe('a size, by its dimension: guide.diameter'))
+      .max(400)
+      .describe('sizes not settled yet: drawn in pencil until they are')
+      .optional(),
     outside: z.array(outsideSection(unit)).max(80).describe('sections from the left face to the right'),
     inside: z
       .strictObject({

@@ -1,11 +1,12 @@
 /** Draws a chart as a sheet, in the lines and letters of the part's own drawing. */
-import type { Item, PathPart, Scene, TextItem } from '@sparewright/core/drawing/scene';
+import type { Item, PathPart, Scene } from '@sparewright/core/drawing/scene';
 import { textWidth } from '@sparewright/core/drawing/text-width';
 import type { Mm } from '@sparewright/core/units/quantities';
 import { presentNumber } from '../present/number.ts';
 import { type Area, axisItems, figureHeight, line, type Placed, place, text } from './axes.ts';
 import type { Chart, ChartBand, ChartLine, ChartMark, ChartStyle, Rule } from './chart.ts';
 import { apartDownwards, type Label } from './labels.ts';
+import { onGround } from './on-ground.ts';
 import { markItem, strokes } from './pens.ts';
 
 const across = { width: 160, height: 82 } as const;
@@ -128,25 +129,4 @@ function markItems({ x: mx, y: my, shape, meaning, label, of }: ChartMark, area:
   if (label === undefined) return [mark];
   const fits = px + 2 + textWidth(label, figureHeight) <= area.right;
   return [mark, ...onGround(text(label, fits ? px + 2.4 : px - 2.4, py - 1.4, fits ? 'start' : 'end', 'ink', of))];
-}
-
-/** Words in the midst of lines, with the paper bare behind them. */
-function onGround(words: TextItem): Item[] {
-  const { at, height, anchor } = words;
-  const long = textWidth(words.text, height);
-  const left = anchor === 'end' ? at.x - long : at.x;
-  const corner = (dx: Mm, dy: Mm) => ({ x: left + dx, y: at.y + dy });
-  const ground: Item = {
-    item: 'path',
-    stroke: undefined,
-    fill: 'paper',
-    parts: [
-      { to: 'start', ...corner(-0.4, 0.7) },
-      { to: 'line', ...corner(-0.4, -height - 0.5) },
-      { to: 'line', ...corner(long + 0.4, -height - 0.5) },
-      { to: 'line', ...corner(long + 0.4, 0.7) },
-      { to: 'close' },
-    ],
-  };
-  return [ground, words];
 }

@@ -8,9 +8,9 @@ import type { Workshop } from '@sparewright/core/lathe/schema';
 import type { PartResult } from '@sparewright/core/part/part-result';
 import type { RecoverResult } from '@sparewright/core/recover/recover-result';
 import { drawingSettings } from '../present/drawing-settings.ts';
-import { presentFinding } from '../present/finding.ts';
-import type { FindingView, JobPage, StageName } from '../present/job-view.ts';
-import { presentPlace } from '../present/place.ts';
+import { findingView } from '../present/finding-view.ts';
+import type { JobPage, StageName } from '../present/job-view.ts';
+import { recoveredView } from '../present/recovered-view.ts';
 import { type PresentSettings, presentSettings } from '../present/settings.ts';
 import { presentStages } from '../present/stages.ts';
 import { paintSvg } from '../svg/paint.ts';
@@ -57,6 +57,7 @@ export function jobPage(
       inspection: sheets.inspection(),
       record: sheets.record(),
     },
+    recovered: recovered ? recoveredView(recovered, { document, job, assessment, settings }) : null,
   };
 }
 
@@ -131,25 +132,6 @@ function foundIn(job: Job, assessment: Assessment, settings: PresentSettings) {
     findings: assessment.findings.map((f) => findingView(f, job, assessment, settings)),
     cautions: cautionsOf(assessment),
     missing: assessment.missing,
-  };
-}
-function findingView(
-  finding: Assessment['findings'][number],
-  job: Job,
-  assessment: Assessment,
-  settings: PresentSettings,
-): FindingView {
-  const { level, headline, because, remedies } = presentFinding(finding, settings);
-  const operation = assessment.route?.operations.find((o) => o.id === finding.at);
-  const mate = job.mates?.find((m) => m.id === finding.at);
-  return {
-    level,
-    stage: finding.stage,
-    where: presentPlace(finding.at, job, assessment),
-    says: headline,
-    because: because.map((b) => ({ text: b.text, source: b.source ?? '' })),
-    remedies,
-    marks: operation?.features ?? (mate?.with === undefined ? [finding.at] : [mate.with]),
   };
 }
 

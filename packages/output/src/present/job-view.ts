@@ -107,6 +107,67 @@ export type SheetBlock =
     }
   | TableView;
 
+/** Steps from the job document to a value in it. */
+export type DocumentPath = readonly (string | number)[];
+
+/** One way to settle a feature. */
+export interface TakeView {
+  /** What is taken, in words: `as it was made`, `matched to the cylinder`. */
+  readonly name: string;
+  /** What is written: `12 f7`. */
+  readonly write: string;
+  /** What that means, where it is not said by the text itself: `11.984 to 11.966 mm`. */
+  readonly means: string;
+  readonly why: string;
+  /** Values to put into the document when it is taken; none where the decision alone is written down. */
+  readonly puts: readonly { readonly at: DocumentPath; readonly value: unknown }[];
+}
+
+export interface DecisionView {
+  readonly decided: string;
+  readonly why: string;
+}
+
+/** A size, thread, cone, crown, groove or drive of the part, or a size of a mate. */
+export interface RecoveredFeatureView {
+  /** As the drawing marks it: `guide.diameter`, `thread`. */
+  readonly of: string;
+  readonly title: string;
+  /** What was concluded, in a sentence or two. */
+  readonly says: readonly string[];
+  /** Readings and conclusions on a number line, as SVG; null where there is none to draw. */
+  readonly line: string | null;
+  /** The ranked designs as bars, as SVG; null where nothing is ranked. */
+  readonly bars: string | null;
+  /** The ranked designs in words, likeliest first. */
+  readonly designs: readonly { readonly written: string; readonly share: string }[];
+  readonly wear: readonly string[];
+  /** What tells the first designs apart. */
+  readonly lookAlike: string | null;
+  /** What to measure next, the most telling first. */
+  readonly next: readonly string[];
+  /** Recommended first; none for a mate. */
+  readonly takes: readonly TakeView[];
+  /** Where a value of one's own is put; null where there is no such place. */
+  readonly ownAt: DocumentPath | null;
+  /** As it stands in the document; null while nothing is entered. */
+  readonly entered: string | null;
+  readonly decision: DecisionView | null;
+  /** Drawn in pencil until it is settled. */
+  readonly isOpen: boolean;
+  readonly conflicts: readonly FindingView[];
+}
+
+export interface RecoveredView {
+  /** Inches or millimetres, hole or shaft basis. */
+  readonly habit: string;
+  readonly features: readonly RecoveredFeatureView[];
+  /** Over all features, the most telling first. */
+  readonly next: readonly string[];
+  /** What contradicts itself but belongs to no feature shown. */
+  readonly conflicts: readonly FindingView[];
+}
+
 /** A job with everything the page shows of it. */
 export interface JobPage {
   readonly title: string;
@@ -123,6 +184,8 @@ export interface JobPage {
   readonly findings: readonly FindingView[];
   readonly cautions: readonly { readonly about: string; readonly lines: readonly string[] }[];
   readonly missing: readonly string[];
+  /** What the readings say the part was meant to be; null while there are none. */
+  readonly recovered: RecoveredView | null;
   readonly sheets: Readonly<Record<StageName, readonly SheetBlock[]>>;
 }
 

@@ -1,0 +1,123 @@
+/** Puts the route into the words and figures that the screens show. */
+import type { Operation, RouteResult, Setup } from '@sparewright/core/route/route-result';
+import { presentProse } from '../present/prose.ts';
+import type { NoticeView, OperationView, RouteView, SetupView, WishView } from '../present/route-view.ts';
+import { presentTime, presentTimes } from '../present/time.ts';
+import type { Block, FindingBlock } from '../sheets/blocks.ts';
+import type { PacketContext } from '../sheets/context.ts';
+import { setupSheet } from '../sheets/setup.ts';
+import { cutAsked } from './cut-asked.ts';
+import { printed, shownBlock, tableView } from './shown-blocks.ts';
+
+/** @returns null while there is no route: no part yet, or no workshop */
+export function routeView(context: PacketContext): RouteView | null {
+  const { workshop, assessment, settings } = context;
+  const { route } = assessment;
+  if (!route) return null;
+  return {
+    settings,
+    time: presentTimes(route.time),
+    compared: comparedView(route),
+    setups: route.setups.map((setup) => setupView(setup, context)),
+    operations: route.setups.flatMap((setup) => operationViews(setup, route, context)),
+    chucks: (workshop?.lathe.chucks ?? []).map(choiceOf),
+    cutters: (workshop?.cutters ?? []).map(choiceOf),
+  };
+}
+
+const choiceOf = ({ id, name }: { readonly id: string; readonly name: string }) => ({ value: id, words: name });
+
+function comparedView({ compared }: RouteResult): RouteView['compared'] {
+  if (!compared) return null;
+  const longer = compared.this.likely - compared.planner.likely;
+  // Less than a minute between two guesses is no difference.
+  const says =
+    Math.abs(longer) < 60
+      ? 'As long as the planner’s own order.'
+      : `${presentTime(Math.abs(longer))} ${longer > 0 ? 'longer' : 'shorter'} than the planner’s own order.`;
+  return { planner: presentTimes(compared.planner), own: presentTimes(compared.this), says };
+}
+
+/** Nothing of a sketch is shown with the words of a setup. */
+const noSketch = { file: '', describes: '' };
+
+type OperationBlock = Extract<Block, { kind: 'operation' }>;
+
+function setupView(setup: Setup, context: PacketContext): SetupView {
+  const blocks = printed(setupSheet(setup, noSketch, context));
+  const { settings } = context;
+  return {
+    id: setup.id,
+    number: setup.number,
+    title: presentProse(setup.title, settings),
+    chuck: setup.chuck,
+    endOut: setup.endOut,
+    tailstock: setup.tailstock,
+    gripFrom: setup.gripFrom,
+    gripTo: setup.gripTo,
+    work: setup.work,
+    facts: blocks.flatMap(shownBlock).flatMap((b) => (b.kind === 'facts' ? b.rows : [])),
+    cautions: setup.cautions.map((c) => presentProse(c, settings)),
+    why: setup.why.map((w) => presentProse(w, settings)),
+    notices: blocks.flatMap((b) => (b.kind === 'finding' ? [noticeView(b)] : [])),
+  };
+}
+
+function operationViews(setup: Setup, route: RouteResult, context: PacketContext): OperationView[] {
+  const blocks = printed(setupSheet(setup, noSketch, context)).filter((b) => b.kind === 'operation');
+  const operations = route.operations.filter((o) => o.setup === setup.id);
+  let work = setup.work;
+  return operations.map((operation, i) => {
+    const before = work;
+    work = operation.leaves ?? work;
+    return {
+      ...wordsOf(operation, blocks[i]),
+      id: operation.id,
+      number: operation.number,
+      setup: setup.id,
+      title: presentProse(operation.title, context.settings),
+      time: operation.wish?.skipped ? 'left out' : presentTimes(operation.time),
+      cutter: operation.cutter ?? '',
+      marks: operation.features,
+      wish: wishView(operation, route),
+      from: operation.from,
+      to: operation.to,
+      side: operation.side,
+      leaves: operation.leaves ?? null,
+      cut: cutAsked(operation, setup, before, context) ?? null,
+    };
+  });
+}
+
+function wordsOf(operation: Operation, block: OperationBlock | undefined) {
+  return {
+    numbers: block?.numbers ?? [],
+    cautions: block?.cautions ?? [],
+    why: block ? (block.aim === '' ? block.why : [block.aim, ...block.why]) : [],
+    notices: (block?.findings ?? []).map(noticeView),
+    tables: (block?.tables ?? []).map((t) => ({
+      kind: 'dial' as const,
+      operation: String(operation.number),
+      name: t.name,
+      title: t.title,
+      notes: t.notes,
+      table: tableView(t.table),
+    })),
+  };
+}
+
+function wishView({ wish }: Operation, route: RouteResult): WishView | null {
+  if (!wish) return null;
+  const titleOf = (id: string) => route.operations.find((o) => o.id === id)?.title ?? id;
+  return {
+    placed: wish.placed,
+    skipped: wish.skipped,
+    instead: wish.instead ?? '',
+    cutter: wish.cutter ?? '',
+    breaks: wish.breaks.map((b) => `${titleOf(b.other)}: ${b.why}`),
+  };
+}
+
+function noticeView({ level, headline, because, helps }: FindingBlock): NoticeView {
+  return { level, says: headline, because, helps };
+}
