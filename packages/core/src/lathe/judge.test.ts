@@ -37,7 +37,7 @@ const asked = [
 ];
 
 describe('a cut judged for a route', () => {
-  test('has the force and power of the verdict with all draws, and its size and singing within what sixteen draws can tell', () => {
+  test('has the force and power of the verdict with all draws, and its size and singing within what twelve draws can tell', () => {
     const { joint } = latheKnowledge(workshop);
     for (const setup of setups) {
       const judge = judgeOf(knownLathe(workshop), setup, material);
@@ -47,16 +47,19 @@ describe('a cut judged for a route', () => {
         expect(few.cutting).toBe(all.cutting);
         expect(few.powerShare).toBe(all.powerShare);
         expect(Math.abs(few.size.most.middle / all.size.most.middle - 1)).toBeLessThan(0.2);
-        // Near one half a share of 16 draws has a standard deviation of 0.125 and one of 64 of 0.0625: together 0.14.
-        expect(Math.abs(few.chatter - all.chatter.probability)).toBeLessThan(0.21);
+        // Near one half a share of 12 draws has a standard deviation of 0.144 and one of 64 of 0.0625: together 0.16.
+        expect(Math.abs(few.chatter - all.chatter.probability)).toBeLessThan(0.24);
       }
     }
   });
 
-  test('sings no less the deeper it is', () => {
+  test('sings sooner the deeper it is, but for how the rounded nose turns the push towards the feed', () => {
     const judge = judgeOf(knownLathe(workshop), setups[0] as Setup, material);
     const chances = [0.1, 0.2, 0.3, 0.5, 0.8].map((depth) => judge({ depth, feed: 0.05, speed: 800 }).chatter);
-    expect(chances).toEqual(chances.toSorted((a, b) => a - b));
+    chances.slice(1).forEach((chance, i) => {
+      expect(chance).toBeGreaterThan((chances[i] ?? 0) - 0.02);
+    });
+    expect(chances.at(-1)).toBeGreaterThan((chances[0] ?? 1) + 0.02);
   });
 
   test('names the number that decides, worst first', () => {

@@ -9,7 +9,7 @@
  * to twelve stations along the cut are plenty. When grooving or parting, `depth` is the width of the edge. Drilling, threading and
  * work by hand are not judged here.
  *
- * Sixteen draws stand for what is not known of the lathe. `judgeCut` takes sixty-four and says more; the two agree within what so
+ * Twelve draws stand for what is not known of the lathe. `judgeCut` takes sixty-four and says more; the two agree within what so
  * few draws can tell.
  */
 import { rubbing } from '../cutting/rubbing.ts';
@@ -43,7 +43,8 @@ export interface Fares extends JudgedCut {
 
 export type Judge = (asked: AskedCut) => Fares;
 
-const fewDraws = 16;
+const fewDraws = 12;
+const fewRungs = 12;
 
 /** A workshop document never changes, so that what its tests taught is worked out once. */
 const remembered = new WeakMap<
@@ -83,7 +84,7 @@ export function judgeOf(known: KnownLathe, setup: Setup, material: CutMaterial):
     const before = ladders.get(feed);
     if (before && before.deepest >= depth) return before.ladder;
     const deepest = Math.max(2 * depth, setup.cutter.maxDepth);
-    const ladder = forceLadder(setup, material, feed, deepest);
+    const ladder = forceLadder(setup, material, feed, deepest, fewRungs);
     ladders.set(feed, { deepest, ladder });
     return ladder;
   };

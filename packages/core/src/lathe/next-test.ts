@@ -12,6 +12,7 @@ import type { Knowledge } from './knowledge.ts';
 import { type Known, type Observation, observations, pushDepends, pushGive } from './observation.ts';
 import { marginOf } from './singing-limit.ts';
 import { type PushTest, pushPlaces, type TestBar } from './test-schema.ts';
+import { ringingWork } from './vibration.ts';
 
 export interface NextTest {
   readonly test: string;
@@ -57,7 +58,8 @@ export function nextTests(knowledge: Knowledge, reference: ReferenceCut, known: 
     sensitivity(numbering, prior, { state, depends: elementIds, predict }, mean).slopes;
   const give = figure((v) => Math.log(giveAtCut(v, setup, bending)[last] ?? 1));
   // Rubbing may leave nothing to sing; what stiffness and damping do shows without it.
-  const limit = figure((v) => marginOf({ ...v, rubbing: 1e-6 }, setup, setup.stations[last] ?? 0, forces, speed));
+  const ringing = ringingWork(setup.work, setup.stations[last] ?? 0);
+  const limit = figure((v) => marginOf({ ...v, rubbing: 1e-6 }, setup, ringing, forces, speed));
   const product = (a: ReadonlyMap<number, number>, b: ReadonlyMap<number, number>) => {
     let sum = 0;
     for (const [i, x] of a) for (const [j, y] of b) sum += x * (covariance[i]?.[j] ?? 0) * y;

@@ -12,7 +12,7 @@ import { pushResult } from './push-test.ts';
 import { marginOf } from './singing-limit.ts';
 import { forceLadder, takenOnLadder } from './size-after.ts';
 import type { LatheTests, PushTest, TestBar } from './test-schema.ts';
-import { modesOfWork } from './vibration.ts';
+import { modesOfWork, ringingWork } from './vibration.ts';
 
 /** How a prediction fares: loss, and how it changes with the prediction. */
 export interface Loss {
@@ -168,14 +168,15 @@ function tapped(test: NonNullable<LatheTests['taps']>[number], known: Known): Ob
     ]);
   }
   const end = bar?.sections.at(-1)?.to ?? 0;
+  const ringing = test.at === 'bar' && bar ? ringingWork(bar, end) : undefined;
   const rings = (values: Values): number => {
     if (test.at === 'tool') {
       const down = slideIds.reduce((c, id) => c + 1 / values[id], 0);
       return Math.sqrt(1e6 / down / values.toolMass) / (2 * Math.PI);
     }
-    if (test.at === 'bar' && bar) {
+    if (ringing) {
       // The tone heard is that of the mode that moves the end most easily.
-      const modes = modesOfWork(values, { work: bar }, end, 4);
+      const modes = modesOfWork(values, ringing, 4);
       return modes.reduce((a, b) => (b.stiffness < a.stiffness ? b : a)).frequency;
     }
     return Math.sqrt((values.spindleAxial * 1e6) / values.axialMass) / (2 * Math.PI);
@@ -271,6 +272,7 @@ function heard(test: NonNullable<LatheTests['cuts']>[number], known: Known): Obs
   const { setup, material } = testSetup(test, [at], known);
   const forces = cutForces(setup, material, test.depth, test.feed);
   const speed = cuttingSpeed(test.bar.diameter, test.speed);
+  const ringing = ringingWork(setup.work, at);
   return {
     id: test.id,
     what: `cut that ${test.heard === 'sang' ? 'sang' : 'was quiet'}`,
@@ -289,7 +291,7 @@ function heard(test: NonNullable<LatheTests['cuts']>[number], known: Known): Obs
       'rubbing',
       ...(test.bar.tailstock ? (['tailstock'] as const) : []),
     ],
-    predict: (values) => marginOf(values, setup, at, forces, speed),
+    predict: (values) => marginOf(values, setup, ringing, forces, speed),
     loss: heardLoss(test.heard),
   };
 }

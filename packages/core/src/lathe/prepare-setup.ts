@@ -8,7 +8,8 @@ import { checkSetup, clampedWork, giveAtCut, type Setup } from './chain.ts';
 import { type CutMaterial, cutForces } from './cut-forces.ts';
 import type { Values } from './elements.ts';
 import { draws, type Joint, middle } from './sampling.ts';
-import { type DrawnLimits, limitTable } from './singing-limit.ts';
+import { type DrawnLimits, drawnLimits } from './singing-limit.ts';
+import { ringingWork } from './vibration.ts';
 
 /** A setup made ready: the spread of its give, and of its limits. */
 export interface PreparedSetup {
@@ -57,17 +58,15 @@ export function prepareWith(lathe: DrawnLathe, setup: Setup, material: CutMateri
   const give = giveAtCut(lathe.middle, setup, bending);
   const softest = give.reduce((best, c, i) => (c > (give[best] ?? 0) ? i : best), 0);
   const ratio = inPlaneRatio(radians(setup.cutter.rake));
-  // Thickness of an everyday chip: the land does not hang on it closely.
+  const ringing = ringingWork(setup.work, setup.stations[softest] ?? 0);
   const usualStiffness = cutForces(setup, material, setup.cutter.width ?? 0.2, 0.05).chipStiffness;
   const drawn = lathe.draws.map((values): Drawn => {
     const all = giveAtCut(values, setup, bending);
     return {
       values,
-      logForce: Math.log(values.force),
-      logRubbing: Math.log(values.rubbing),
       least: Math.min(...all),
       most: Math.max(...all),
-      limits: limitTable(values, setup, setup.stations[softest] ?? 0, ratio, usualStiffness),
+      ...drawnLimits(values, setup, ringing, ratio, usualStiffness),
     };
   });
   return { setup, material, give, softest, drawn };

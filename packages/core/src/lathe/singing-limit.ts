@@ -6,20 +6,12 @@ import type { EdgeCondition } from '../cutting/edge.ts';
 import { inPlaneRatio } from '../cutting/turning-force.ts';
 import { DomainError } from '../errors.ts';
 import { leastOnGrid } from '../structure/least-stable-width.ts';
-import { type LobeGrid, lobeGrid, lookedAt } from '../structure/lobe-grid.ts';
-import { type MetrePerMinute, type Mm, radians } from '../units/quantities.ts';
+import { type FacedGrid, lookedAt, perFrequency, putOnGrid } from '../structure/lobe-grid.ts';
+import { type MetrePerMinute, type Radian, radians } from '../units/quantities.ts';
 import type { Setup } from './chain.ts';
 import type { CutForces } from './cut-forces.ts';
 import type { Values } from './elements.ts';
-import { type Facing, type LatheMode, latheModes, oriented } from './vibration.ts';
-
-/** What the limit of one draw is looked up with. */
-export interface DrawnLimits {
-  readonly logForce: number;
-  readonly logRubbing: number;
-  /** ln of chip breadth times chip stiffness at the limit, by approach angle and rubbing time. */
-  readonly limits: Float64Array;
-}
+import { directionParts, type LatheMode, latheModes, type RingingWork } from './vibration.ts';
 
 const approachSteps = 7;
 const approachStep = Math.PI / 2 / (approachSteps - 1);
@@ -34,21 +26,71 @@ const edgeRubbing: Record<EdgeCondition, number> = { sharp: 0.4, honed: 1, mould
 const unlimited = Math.log(1e6);
 
 /**
+ * Modes that may sing together: their receptances summed by how they go with the way the cut faces, so that any way is a sum of
+ * four. For each frequency, one behind the other, real and imaginary part [mm/N] of what counts by cos², cos, sin² and sin of the
+ * effective approach angle.
+ */
+interface Choir {
+  readonly omega: Float64Array;
+  readonly sums: Float64Array;
+}
+
+const perOmega = 8;
+
+function choirOf(modes: readonly LatheMode[], setup: Setup, inPlaneRatio: number): Choir {
+  const square = setup.operation === 'facing' ? 'axial' : 'radial';
+  const omega = lookedAt(modes, 'coarse');
+  const sums = new Float64Array(perOmega * omega.length);
+  for (const mode of modes) {
+    const { frequency, stiffness, damping, axis } = mode;
+    const { p, q } = directionParts(mode, inPlaneRatio);
+    const first = axis === square ? 0 : 4;
+    for (let i = 0; i < omega.length; i++) {
+      const r = (omega[i] ?? 0) / frequency;
+      const a = 1 - r * r;
+      const b = 2 * damping * r;
+      const share = 1 / (stiffness * (a * a + b * b));
+      const at = perOmega * i + first;
+      sums[at] = (sums[at] ?? 0) + p * share * a;
+      sums[at + 1] = (sums[at + 1] ?? 0) - p * share * b;
+      sums[at + 2] = (sums[at + 2] ?? 0) + q * share * a;
+      sums[at + 3] = (sums[at + 3] ?? 0) - q * share * b;
+    }
+  }
+  for (let i = 0; i < omega.length; i++) omega[i] = 2 * Math.PI * (omega[i] ?? 0);
+  return { omega, sums };
+}
+
+/**
  * All modes together; with a boring bar also the bar alone, and the rest without it. Together is what the theory asks, but the
  * bar's own give then quietens the low modes of the lathe, and a thicker or shorter bar comes out worse than a thin long one.
  * No turner has seen that, and it is not relied on.
  */
-function gridsOf(modes: readonly LatheMode[], facing: Facing, frequencies: Float64Array): LobeGrid[] {
-  const grid = (some: readonly LatheMode[]) => {
-    const felt = oriented(some, facing);
-    return felt.length === 0 ? [] : [lobeGrid(felt, some === modes ? frequencies : lookedAt(felt, 'coarse'))];
-  };
+function choirsOf(modes: readonly LatheMode[], setup: Setup, inPlaneRatio: number): Choir[] {
+  const choir = (some: readonly LatheMode[]) => choirOf(some, setup, inPlaneRatio);
   const bar = modes.filter((m) => m.of === 'boring bar');
-  if (bar.length === 0) return grid(modes);
-  return [...grid(modes), ...grid(bar), ...grid(modes.filter((m) => m.of !== 'boring bar'))];
+  if (bar.length === 0) return [choir(modes)];
+  return [choir(modes), choir(bar), choir(modes.filter((m) => m.of !== 'boring bar'))];
 }
 
-function leastOf(grids: readonly LobeGrid[], rubbingTime: number, landTime: number): number {
+/** Where a cut with this effective approach angle can sing at all. */
+function facedGrid({ omega, sums }: Choir, effectiveApproach: Radian): FacedGrid {
+  const c = Math.cos(effectiveApproach);
+  const s = Math.sin(effectiveApproach);
+  const entries = new Float64Array(perFrequency * omega.length);
+  let count = 0;
+  for (let i = 0; i < omega.length; i++) {
+    const at = perOmega * i;
+    const re = c * (c * (sums[at] ?? 0) + (sums[at + 2] ?? 0)) + s * (s * (sums[at + 4] ?? 0) + (sums[at + 6] ?? 0));
+    if (re >= 0) continue;
+    const im =
+      c * (c * (sums[at + 1] ?? 0) + (sums[at + 3] ?? 0)) + s * (s * (sums[at + 5] ?? 0) + (sums[at + 7] ?? 0));
+    count = putOnGrid(entries, count, omega[i] ?? 0, re, im);
+  }
+  return { count, entries };
+}
+
+function leastOf(grids: readonly FacedGrid[], rubbingTime: number, landTime: number): number {
   let least = Infinity;
   for (const grid of grids) least = Math.min(least, leastOnGrid(grid, rubbingTime, landTime));
   return least;
@@ -65,28 +107,46 @@ function landOverRubbing(values: Values, setup: Setup, chipStiffness: number): n
   return chipStiffness * values.force * Math.sqrt(2 / (pressedAside * rubbing));
 }
 
-export function limitTable(
+/** The limits of one draw in a setup, worked out as they are asked for. */
+export interface DrawnLimits {
+  readonly logForce: number;
+  readonly logRubbing: number;
+  /** ln of chip breadth times chip stiffness at the limit, by approach angle and rubbing time; NaN where not yet asked. */
+  readonly limits: Float64Array;
+  readonly choirs: readonly Choir[];
+  readonly grids: (readonly FacedGrid[] | undefined)[];
+  readonly land: number;
+}
+
+/** Readies one draw. `chipStiffness` is that of an everyday chip: the land does not hang on it closely. */
+export function drawnLimits(
   values: Values,
   setup: Setup,
-  station: Mm,
-  ratio: number,
+  ringing: RingingWork,
+  inPlaneRatio: number,
   chipStiffness: number,
-): Float64Array {
-  const land = landOverRubbing(values, setup, chipStiffness);
-  const modes = latheModes(values, setup, station);
-  const frequencies = lookedAt(modes, 'coarse');
-  const square = setup.operation === 'facing' ? 'axial' : 'radial';
-  const table = new Float64Array(approachSteps * rubbingSteps);
-  for (let a = 0; a < approachSteps; a++) {
-    const facing = { effectiveApproach: a * approachStep, square, inPlaneRatio: ratio } as const;
-    const grids = gridsOf(modes, facing, frequencies);
-    for (let r = 0; r < rubbingSteps; r++) {
-      const time = r === 0 ? 0 : rubbingLeast * rubbingRatio ** (r - 1);
-      const limit = leastOf(grids, time, time * land);
-      table[a * rubbingSteps + r] = limit < Infinity ? Math.min(unlimited, Math.log(limit)) : unlimited;
-    }
-  }
-  return table;
+): DrawnLimits {
+  return {
+    logForce: Math.log(values.force),
+    logRubbing: Math.log(values.rubbing),
+    limits: new Float64Array(approachSteps * rubbingSteps).fill(Number.NaN),
+    choirs: choirsOf(latheModes(values, setup, ringing), setup, inPlaneRatio),
+    grids: [],
+    land: landOverRubbing(values, setup, chipStiffness),
+  };
+}
+
+function limitAt(draw: DrawnLimits, row: number, column: number): number {
+  const at = row * rubbingSteps + column;
+  const known = draw.limits[at] ?? unlimited;
+  if (!Number.isNaN(known)) return known;
+  const grids = draw.grids[row] ?? draw.choirs.map((choir) => facedGrid(choir, row * approachStep));
+  draw.grids[row] = grids;
+  const time = column === 0 ? 0 : rubbingLeast * rubbingRatio ** (column - 1);
+  const least = leastOf(grids, time, time * draw.land);
+  const limit = least < Infinity ? Math.min(unlimited, Math.log(least)) : unlimited;
+  draw.limits[at] = limit;
+  return limit;
 }
 
 /** ln of limit over load for each draw; between the entries of the tables straight lines. */
@@ -107,29 +167,29 @@ export function chatterMargins(
   for (let i = 0; i < drawn.length; i++) {
     const draw = drawn[i];
     if (!draw) continue;
-    const { limits, logForce, logRubbing } = draw;
+    const { logForce, logRubbing } = draw;
     const steps = 1 + (time + logRubbing - logForce) / logRatio;
     const r = Math.min(rubbingSteps - 1 - 1e-9, Math.max(0, steps));
     const column = Math.floor(r);
     const v = r - column;
-    const at = row * rubbingSteps + column;
-    const here = (1 - v) * (limits[at] ?? 0) + v * (limits[at + 1] ?? 0);
-    const next = (1 - v) * (limits[at + rubbingSteps] ?? 0) + v * (limits[at + rubbingSteps + 1] ?? 0);
+    const here = (1 - v) * limitAt(draw, row, column) + v * limitAt(draw, row, column + 1);
+    const next = (1 - v) * limitAt(draw, row + 1, column) + v * limitAt(draw, row + 1, column + 1);
     margins[i] = (1 - u) * here + u * next - load - logForce;
   }
   return margins;
 }
 
 /** ln of limit over load of one cut for one set of values, without tables. */
-export function marginOf(values: Values, setup: Setup, station: Mm, forces: CutForces, speed: MetrePerMinute): number {
-  const square = setup.operation === 'facing' ? 'axial' : 'radial';
-  const facing = {
-    effectiveApproach: forces.effectiveApproach,
-    square,
-    inPlaneRatio: inPlaneRatio(radians(setup.cutter.rake)),
-  } as const;
-  const modes = latheModes(values, setup, station);
-  const grids = gridsOf(modes, facing, lookedAt(modes, 'coarse'));
+export function marginOf(
+  values: Values,
+  setup: Setup,
+  ringing: RingingWork,
+  forces: CutForces,
+  speed: MetrePerMinute,
+): number {
+  const ratio = inPlaneRatio(radians(setup.cutter.rake));
+  const choirs = choirsOf(latheModes(values, setup, ringing), setup, ratio);
+  const grids = choirs.map((choir) => facedGrid(choir, forces.effectiveApproach));
   const rubbing = values.rubbing * edgeRubbing[setup.cutter.edge];
   const time = (rubbing * 60) / (forces.chipStiffness * values.force * speed * 1000);
   const land = landOverRubbing(values, setup, forces.chipStiffness);

@@ -13,9 +13,16 @@ export interface ForceLadder {
   readonly forces: Float64Array;
 }
 
+const usualRungs = 20;
+
 /** The ladder of one feed, up to a depth. */
-export function forceLadder(setup: Setup, material: CutMaterial, feed: MmPerRev, deepest: Mm): ForceLadder {
-  const rungs = 20;
+export function forceLadder(
+  setup: Setup,
+  material: CutMaterial,
+  feed: MmPerRev,
+  deepest: Mm,
+  rungs = usualRungs,
+): ForceLadder {
   const shallowest = Math.min(0.002, deepest / 4);
   const depths = new Float64Array(rungs);
   const forces = new Float64Array(rungs);

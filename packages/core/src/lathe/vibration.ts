@@ -1,10 +1,11 @@
 /**
  * The modes with which work, spindle and tool side answer a cut, and how each lies to it.
  */
-import { beamModes, modalStiffness } from '../structure/beam-modes.ts';
+import { modalStiffness } from '../structure/beam-modes.ts';
 import type { OrientedMode } from '../structure/receptance.ts';
+import { type ReducedWork, reducedModes, reduceWork } from '../structure/reduced-work.ts';
 import type { Mm, Radian } from '../units/quantities.ts';
-import { axialGive, barMode, type Setup, slides, toolSide } from './chain.ts';
+import { axialGive, barMode, type HeldWork, type Setup, slides, toolSide } from './chain.ts';
 import type { Values } from './elements.ts';
 
 /** A mode of the lathe before it is oriented to a cut. */
@@ -26,21 +27,38 @@ const inertiaPerMass = 1150;
 const stiffest = 5e6;
 
 /** Natural frequency of a mass on a spring [N/mm, kg]. */
-const ringing = (stiffness: number, mass: number) => Math.sqrt((stiffness * 1000) / mass) / (2 * Math.PI);
+const tone = (stiffness: number, mass: number) => Math.sqrt((stiffness * 1000) / mass) / (2 * Math.PI);
 
-/** All modes felt at a station. */
-export function latheModes(values: Values, setup: Setup, station: Mm): LatheMode[] {
+/** Work boiled down once for a setup, read at one station. */
+export interface RingingWork {
+  readonly work: HeldWork;
+  readonly reduced: ReducedWork;
+}
+
+/**
+ * Boils the work of a setup down.
+ *
+ * @throws DomainError when the station lies off the work
+ */
+export function ringingWork(work: HeldWork, station: Mm): RingingWork {
+  const { centreAt, steady } = work;
+  const supports = [...(centreAt === undefined ? [] : [centreAt]), ...(steady ? [steady.at] : [])];
+  return { work, reduced: reduceWork(work, { supports, stations: [station] }, elements) };
+}
+
+/** All modes felt at the station the work was boiled down for. */
+export function latheModes(values: Values, setup: Setup, ringing: RingingWork): LatheMode[] {
   const tool = toolSide(values, setup.cutter);
   const down = 1 / slides(values);
   const dip = (values.toolTilt * Math.PI) / 180;
   const axialStiffness =
     1 / axialGive(values, setup.work.gripLength, setup.operation === 'facing' ? setup.diameter / 2 : 0);
   const found: LatheMode[] = [
-    ...modesOfWork(values, setup, station),
+    ...modesOfWork(values, ringing),
     {
       of: 'spindle',
       axis: 'axial',
-      frequency: ringing(axialStiffness, values.axialMass),
+      frequency: tone(axialStiffness, values.axialMass),
       stiffness: axialStiffness,
       damping: values.axialDamping,
       dip: 0,
@@ -48,7 +66,7 @@ export function latheModes(values: Values, setup: Setup, station: Mm): LatheMode
     {
       of: 'tool side',
       axis: 'radial',
-      frequency: ringing(down, values.toolMass),
+      frequency: tone(down, values.toolMass),
       stiffness: down,
       damping: values.toolDamping,
       dip,
@@ -56,7 +74,7 @@ export function latheModes(values: Values, setup: Setup, station: Mm): LatheMode
     {
       of: 'tool side',
       axis: 'axial',
-      frequency: ringing(1 / tool.axial, values.toolMass),
+      frequency: tone(1 / tool.axial, values.toolMass),
       stiffness: 1 / tool.axial,
       damping: values.toolDamping,
       dip: 0,
@@ -72,20 +90,12 @@ export function latheModes(values: Values, setup: Setup, station: Mm): LatheMode
 }
 
 /** Work on its grip, spindle and chuck behind it. */
-export function modesOfWork(
-  values: Values,
-  { work }: Pick<Setup, 'work'>,
-  station: Mm,
-  count = workModes,
-): LatheMode[] {
-  const { sections, youngsModulus, poissonRatio, density, gripLength, centreAt, steady } = work;
+export function modesOfWork(values: Values, { work, reduced }: RingingWork, count = workModes): LatheMode[] {
+  const { gripLength, centreAt, steady } = work;
   const grip = 1000 * values.grip;
-  const modes = beamModes(
+  const modes = reducedModes(
+    reduced,
     {
-      sections,
-      youngsModulus,
-      poissonRatio,
-      density,
       chuck: { translational: grip * gripLength, rotational: (grip * gripLength ** 3) / 12 / 1000 },
       spindle: {
         springs: { translational: 1000 * values.spindleRadial, rotational: 1000 * values.spindleTilt },
@@ -93,11 +103,11 @@ export function modesOfWork(
         inertia: inertiaPerMass * values.chuckMass,
       },
       supports: [
-        ...(centreAt === undefined ? [] : [{ at: centreAt, stiffness: 1000 * values.tailstock }]),
-        ...(steady ? [{ at: steady.at, stiffness: 1000 * steady.stiffness }] : []),
+        ...(centreAt === undefined ? [] : [1000 * values.tailstock]),
+        ...(steady ? [1000 * steady.stiffness] : []),
       ],
     },
-    { stations: [station], count, elements },
+    count,
   );
   return modes.flatMap((mode): LatheMode[] => {
     const stiffness = modalStiffness(mode, 0);
@@ -106,27 +116,11 @@ export function modesOfWork(
   });
 }
 
-/** How a cut faces: angle of the engaged edge, what lies square to the surface, and in-plane over cutting force. */
-export interface Facing {
-  readonly effectiveApproach: Radian;
-  /** Square to the surface cut: radial, or axial when facing. */
-  readonly square: 'radial' | 'axial';
-  readonly inPlaneRatio: number;
-}
-
 /**
- * Modes oriented to a cut; those that it does not feel are left out.
- *
- * A mode along the chip counts by cos² of its angle to the chip; one that dips is pushed by the cutting force too.
+ * Direction factor of a mode as it goes with the angle of its axis to the chip: μ = p cos² + q cos. Along the chip it counts by the
+ * square, and one that dips is pushed by the cutting force too.
  */
-export function oriented(
-  modes: readonly LatheMode[],
-  { effectiveApproach, square, inPlaneRatio }: Facing,
-): OrientedMode[] {
-  return modes.flatMap(({ frequency, stiffness, damping, axis, dip }) => {
-    const along = axis === square ? Math.cos(effectiveApproach) : Math.sin(effectiveApproach);
-    const c = Math.cos(dip);
-    const direction = c * c * along * along + (Math.sin(dip) * c * along) / inPlaneRatio;
-    return Math.abs(direction) < 1e-6 ? [] : [{ frequency, stiffness, damping, direction }];
-  });
+export function directionParts({ dip }: LatheMode, inPlaneRatio: number): { readonly p: number; readonly q: number } {
+  const c = Math.cos(dip);
+  return { p: c * c, q: (Math.sin(dip) * c) / inPlaneRatio };
 }

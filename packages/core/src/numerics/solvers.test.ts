@@ -1,9 +1,10 @@
 import fc from 'fast-check';
-import { inverse, Matrix, solve } from 'ml-matrix';
+import { EigenvalueDecomposition, inverse, Matrix, solve } from 'ml-matrix';
 import { describe, expect, test } from 'vitest';
 import { integrate } from '../../test/quadrature.ts';
 import { addTo, bandedFrom, bandedZeros, diagonalOfInverse, factorBanded, solveBanded } from './banded.ts';
 import { findRoot, goldenSection } from './root.ts';
+import { symmetricEigenpairs } from './symmetric.ts';
 
 /** A random symmetric banded matrix made positive definite by a heavy diagonal. */
 const anySystem = fc.integer({ min: 2, max: 25 }).chain((size) =>
@@ -59,6 +60,44 @@ describe('a banded system', () => {
   test('keeps to its band', () => {
     expect(() => addTo(bandedZeros(4, 1), 0, 3, 1)).toThrow('within 1 of the diagonal');
     expect(() => solveBanded(factorBanded(bandedFrom([[1]], 0)), [1, 2])).toThrow('1 entries');
+  });
+});
+
+/** The other program stumbles over numbers near the smallest there are. */
+const millionths = fc.integer({ min: -1_000_000, max: 1_000_000 }).map((n) => n / 1e6);
+const anySymmetric = fc
+  .integer({ min: 1, max: 11 })
+  .chain((size) =>
+    fc.array(millionths, { minLength: size * size, maxLength: size * size }).map((values) => ({ size, values })),
+  );
+
+describe('the eigenpairs of a symmetric matrix', () => {
+  test('A v = λ v, the vectors are square to each other, and the values are those of another program [ml-matrix]', () => {
+    fc.assert(
+      fc.property(anySymmetric, ({ size, values }) => {
+        const at = (i: number, j: number) => values[Math.max(i, j) * size + Math.min(i, j)] ?? 0;
+        const rows = Array.from({ length: size }, (_, i) => Array.from({ length: size }, (_x, j) => at(i, j)));
+        const found = symmetricEigenpairs(Float64Array.from(rows.flat()), size);
+        const vectors = Array.from({ length: size }, (_, i) => found.vectors.subarray(i * size, (i + 1) * size));
+        const dot = (a: ArrayLike<number>, b: ArrayLike<number>) =>
+          Array.from({ length: size }, (_, k) => (a[k] ?? 0) * (b[k] ?? 0)).reduce((x, y) => x + y, 0);
+        vectors.forEach((v, i) => {
+          rows.forEach((row, k) => {
+            expect(dot(row, v)).toBeCloseTo((found.values[i] ?? 0) * (v[k] ?? 0), 10);
+          });
+          vectors.forEach((w, j) => {
+            expect(dot(v, w)).toBeCloseTo(i === j ? 1 : 0, 10);
+          });
+        });
+        const others = new EigenvalueDecomposition(new Matrix(rows), { assumeSymmetric: true }).realEigenvalues;
+        const sorted = [...found.values].sort((a, b) => a - b);
+        others
+          .toSorted((a, b) => a - b)
+          .forEach((x, i) => {
+            expect(sorted[i]).toBeCloseTo(x, 10);
+          });
+      }),
+    );
   });
 });
 

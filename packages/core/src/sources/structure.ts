@@ -147,6 +147,11 @@ export const structure = {
     kind: 'from memory',
     note: 'proved in the tests by a dense inverse',
   },
+  'craig-bampton-1968': {
+    title: 'Craig, Bampton, Coupling of Substructures for Dynamic Analyses, AIAA J. 6 (1968) 1313-1319',
+    kind: 'from memory',
+    note: 'proved in the tests by the whole beam',
+  },
   'brent-1973': {
     title: 'Brent, Algorithms for Minimization without Derivatives (1973), chapters 4 and 5',
     kind: 'from memory',

@@ -60,7 +60,8 @@ export function beamModes(beam: VibratingBeam, wanted: ModesWanted): BeamMode[] 
   checkVibrating(beam, wanted);
   const nodes = nodesOf(beam, wanted);
   const numbers = numbering(beam, nodes);
-  const { stiffness, mass } = matrices(beam, nodes, numbers);
+  const { stiffness, mass } = beamMatrices(beam, nodes, numbers);
+  holders(beam, nodes, numbers, stiffness, mass);
   const rows = wanted.stations.map((z) => numbers.deflect[nodeAt(nodes, z)] ?? -1);
   return lowestEigenpairs(stiffness, mass, wanted.count).map(({ value, vector }) => ({
     frequency: Math.sqrt(value) / (2 * Math.PI),
@@ -127,7 +128,12 @@ function numbering(beam: VibratingBeam, nodes: readonly Mm[]): Numbers {
   return { deflect, turn, spindle: own, count };
 }
 
-function matrices(beam: VibratingBeam, nodes: readonly Mm[], numbers: Numbers) {
+/** Stiffness and mass of the work alone; rotations are counted times its length. */
+export function beamMatrices(
+  beam: Pick<VibratingBeam, 'sections' | 'youngsModulus' | 'poissonRatio' | 'density'>,
+  nodes: readonly Mm[],
+  numbers: Omit<Numbers, 'spindle'>,
+): { readonly stiffness: BandedSymmetric; readonly mass: BandedSymmetric } {
   const scale = beam.sections.at(-1)?.to ?? 1;
   const { deflect, turn } = numbers;
   const stiffness = bandedZeros(numbers.count, Math.min(3, numbers.count - 1));
@@ -153,7 +159,6 @@ function matrices(beam: VibratingBeam, nodes: readonly Mm[], numbers: Numbers) {
     addElement(stiffness, ends, last.k, scale);
     addElement(mass, ends, last.m, scale);
   }
-  holders(beam, nodes, numbers, scale, stiffness, mass);
   return { stiffness, mass };
 }
 
@@ -161,10 +166,10 @@ function holders(
   beam: VibratingBeam,
   nodes: readonly Mm[],
   { deflect, turn, spindle: own }: Numbers,
-  scale: Mm,
   stiffness: BandedSymmetric,
   mass: BandedSymmetric,
 ): void {
+  const scale = beam.sections.at(-1)?.to ?? 1;
   const spring = (i: number, j: number, k: number) => {
     if (k === Infinity) return;
     addKnown(stiffness, i, i, k);
@@ -192,7 +197,7 @@ function holders(
 }
 
 /** Steps, supports, masses and stations, and between them as many nodes as the division asks for. */
-function nodesOf(beam: VibratingBeam, wanted: ModesWanted): Mm[] {
+export function nodesOf(beam: VibratingBeam, wanted: ModesWanted): Mm[] {
   const end = beam.sections.at(-1)?.to ?? 0;
   const fixed = [
     0,
@@ -215,7 +220,7 @@ function nodesOf(beam: VibratingBeam, wanted: ModesWanted): Mm[] {
   return nodes;
 }
 
-function nodeAt(nodes: readonly Mm[], z: Mm): number {
+export function nodeAt(nodes: readonly Mm[], z: Mm): number {
   const found = nodes.findIndex((node) => Math.abs(node - z) <= coincident);
   if (found < 0) throw new DomainError('station', z, 'a place on the work');
   return found;

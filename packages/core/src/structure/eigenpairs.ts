@@ -6,6 +6,7 @@
  */
 import { DomainError } from '../errors.ts';
 import { type BandedFactor, type BandedSymmetric, factorBanded, solveLower, solveUpper } from '../numerics/banded.ts';
+import { type Eigenpairs, tridiagonalEigenpairs } from '../numerics/symmetric.ts';
 
 /** An eigenvalue with its vector, scaled so that vᵀ M v = 1. */
 export interface Eigenpair {
@@ -136,7 +137,7 @@ export function lowestEigenpairs(stiffness: BandedSymmetric, mass: BandedSymmetr
 const settledShare = 1e-7;
 
 /** Whether more steps would not change the pairs: the residual of each is β times the last entry of its vector. */
-function settled({ values, vectors }: Ritz, wanted: readonly number[], beta: number): boolean {
+function settled({ values, vectors }: Eigenpairs, wanted: readonly number[], beta: number): boolean {
   const n = values.length;
   for (const i of wanted) {
     if (!(Math.abs(beta * (vectors[i * n + n - 1] ?? 1)) < settledShare * (values[i] ?? 0))) return false;
@@ -158,7 +159,7 @@ function largest(values: Float64Array, count: number): number[] {
 }
 
 function modeOf(
-  { values, vectors }: Ritz,
+  { values, vectors }: Eigenpairs,
   number: number,
   basis: readonly Float64Array[],
   factor: BandedFactor,
@@ -177,75 +178,6 @@ function modeOf(
 function scale(v: Float64Array): void {
   const length = Math.sqrt(dot(v, v));
   for (let i = 0; i < v.length; i++) v[i] = (v[i] ?? 0) / length;
-}
-
-/** Eigenpairs of a tridiagonal matrix, in no order; the vectors one behind the other. */
-interface Ritz {
-  readonly values: Float64Array;
-  readonly vectors: Float64Array;
-}
-
-/** Eigenpairs of a symmetric tridiagonal matrix: implicit QL steps. */
-function tridiagonalEigenpairs(diagonal: readonly number[], off: readonly number[]): Ritz {
-  const n = diagonal.length;
-  const d = Float64Array.from(diagonal);
-  const e = new Float64Array(n);
-  e.set(off);
-  const vectors = new Float64Array(n * n);
-  for (let i = 0; i < n; i++) vectors[i * n + i] = 1;
-  for (let l = 0; l < n; l++) {
-    for (let turn = 0; ; turn++) {
-      let m = l;
-      while (m < n - 1 && Math.abs(e[m] ?? 0) > Number.EPSILON * (Math.abs(d[m] ?? 0) + Math.abs(d[m + 1] ?? 0))) m++;
-      if (m === l) break;
-      if (turn > 60) throw new Error('the frequencies of a beam did not settle');
-      rotate(d, e, vectors, l, m);
-    }
-  }
-  return { values: d, vectors };
-}
-
-/** One implicit QL sweep from m down to l [golub-van-loan §8.3]. */
-function rotate(d: Float64Array, e: Float64Array, vectors: Float64Array, l: number, m: number): void {
-  const n = d.length;
-  const dl = d[l] ?? 0;
-  const el = e[l] ?? 0;
-  let g = ((d[l + 1] ?? 0) - dl) / (2 * el);
-  let r = Math.sqrt(g * g + 1);
-  g = (d[m] ?? 0) - dl + el / (g + (g >= 0 ? r : -r));
-  let s = 1;
-  let c = 1;
-  let p = 0;
-  for (let i = m - 1; i >= l; i--) {
-    const ei = e[i] ?? 0;
-    const f = s * ei;
-    const b = c * ei;
-    r = Math.sqrt(f * f + g * g);
-    e[i + 1] = r;
-    if (r === 0) {
-      d[i + 1] = (d[i + 1] ?? 0) - p;
-      e[m] = 0;
-      return;
-    }
-    s = f / r;
-    c = g / r;
-    g = (d[i + 1] ?? 0) - p;
-    r = ((d[i] ?? 0) - g) * s + 2 * c * b;
-    p = s * r;
-    d[i + 1] = g + p;
-    g = c * r - b;
-    const low = i * n;
-    const high = low + n;
-    for (let k = 0; k < n; k++) {
-      const h = vectors[high + k] ?? 0;
-      const w = vectors[low + k] ?? 0;
-      vectors[high + k] = s * w + c * h;
-      vectors[low + k] = c * w - s * h;
-    }
-  }
-  d[l] = (d[l] ?? 0) - p;
-  e[l] = g;
-  e[m] = 0;
 }
 
 /**

@@ -1,7 +1,7 @@
 /**
  * The breadth of chip that stays quiet at every spindle speed: the foot of the stability lobes.
  */
-import { type LobeGrid, lobeGrid, lookedAt } from './lobe-grid.ts';
+import { type FacedGrid, lobeGrid, lookedAt, perFrequency } from './lobe-grid.ts';
 import { type OrientedMode, receptanceAt } from './receptance.ts';
 import { quiet, type RegenerativeCut, rubbingTimeOf, type StabilityLimit } from './regeneration.ts';
 
@@ -19,13 +19,12 @@ import { quiet, type RegenerativeCut, rubbingTimeOf, type StabilityLimit } from 
  * @valid as {@link leastStableWidth}; as close as the grid is fine
  * @example leastOnGrid(lobeGrid([{ frequency: 150, stiffness: 5000, damping: 0.05, direction: 1 }], new Float64Array([157.32])), 0, 0) → 525.0
  */
-export function leastOnGrid(grid: LobeGrid, rubbingTime: number, landTime: number): number {
-  const { omega, real, sine, cosine } = grid;
+export function leastOnGrid({ count, entries }: FacedGrid, rubbingTime: number, landTime: number): number {
   let least = Infinity;
-  for (let i = 0; i < omega.length; i++) {
-    const w = omega[i] ?? 0;
+  for (let at = 0; at < perFrequency * count; at += perFrequency) {
+    const w = entries[at] ?? 0;
     const rubbing = w * rubbingTime * shareOfLand(w * landTime);
-    const limit = leastAtFrequency(real[i] ?? 0, sine[i] ?? 0, cosine[i] ?? 0, rubbing);
+    const limit = leastAtFrequency(entries[at + 1] ?? 0, entries[at + 2] ?? 0, entries[at + 3] ?? 0, rubbing);
     if (limit < least) least = limit;
   }
   return least;
@@ -33,7 +32,10 @@ export function leastOnGrid(grid: LobeGrid, rubbingTime: number, landTime: numbe
 
 /** Rubbing of a land over that of one much shorter than the wave; kl its length in radians of wave. */
 function shareOfLand(kl: number): number {
-  return kl < 1e-3 ? 1 : (2 * (1 - Math.cos(kl))) / (kl * kl);
+  const x = kl * kl;
+  // The series is right to 4·10⁻⁹ up to kl = 1, where most cuts lie.
+  if (x < 1) return 1 - (x / 12) * (1 - (x / 30) * (1 - (x / 56) * (1 - x / 90)));
+  return (2 * (1 - Math.cos(kl))) / x;
 }
 
 /**
@@ -69,7 +71,7 @@ export function leastStableWidth(modes: readonly OrientedMode[], cut: Regenerati
     const size = re * re + im * im;
     return leastAtFrequency(re / size, im / Math.sqrt(size), -re / Math.sqrt(size), omega * rubbingTime);
   };
-  const { omega } = grid;
+  const omega = Float64Array.from({ length: grid.count }, (_, i) => grid.entries[perFrequency * i] ?? 0);
   const loads = Float64Array.from(omega, at);
   const leastSeen = loads.reduce((least, load) => Math.min(least, load), Infinity);
   let best = { omega: 0, load: Infinity };

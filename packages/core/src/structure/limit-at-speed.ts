@@ -4,7 +4,7 @@
  */
 import { DomainError } from '../errors.ts';
 import type { Rpm } from '../units/quantities.ts';
-import { type LobeGrid, lobeGrid, lookedAt } from './lobe-grid.ts';
+import { type LobeGrid, lobeGrid, lookedAt, perFrequency } from './lobe-grid.ts';
 import { type OrientedMode, receptanceAt } from './receptance.ts';
 import { quiet, type RegenerativeCut, rubbingTimeOf, type StabilityLimit } from './regeneration.ts';
 
@@ -49,13 +49,14 @@ function lookOf(
  * ends, and a crossing may lie close to there; so each end is looked for.
  */
 function stretches(grid: LobeGrid, rubbingTime: number, branch: Branch): Look[][] {
-  const { omega, real, sine, cosine, joined } = grid;
+  const { count, entries, joined } = grid;
   const found: Look[][] = [];
   let open: Look[] | undefined;
   let previous = 0;
-  for (let i = 0; i < omega.length; i++) {
-    const w = omega[i] ?? 0;
-    const here = lookOf(w, real[i] ?? 0, sine[i] ?? 0, cosine[i] ?? 0, rubbingTime, branch);
+  for (let i = 0; i < count; i++) {
+    const at = perFrequency * i;
+    const w = entries[at] ?? 0;
+    const here = lookOf(w, entries[at + 1] ?? 0, entries[at + 2] ?? 0, entries[at + 3] ?? 0, rubbingTime, branch);
     if (joined[i] !== 1) open = undefined;
     if (here && !open) {
       open = joined[i] === 1 ? [edgeBetween(grid.modes, here, previous, rubbingTime, branch), here] : [here];

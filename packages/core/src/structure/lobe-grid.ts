@@ -4,15 +4,21 @@
 import type { Hertz } from '../units/quantities.ts';
 import { checkModes, type OrientedMode, receptanceAt } from './receptance.ts';
 
-/** Frequencies with P < 0, and what every speed needs of them. */
-export interface LobeGrid {
+/**
+ * Frequencies with P < 0, and what every limit needs of them: for each, one behind the other, ω [rad/s], P [N/mm], and sine and
+ * cosine of atan(Q/P).
+ */
+export interface FacedGrid {
+  readonly count: number;
+  readonly entries: Float64Array;
+}
+
+/** Numbers kept for each frequency of a grid. */
+export const perFrequency = 4;
+
+export interface LobeGrid extends FacedGrid {
   readonly modes: readonly OrientedMode[];
-  readonly omega: Float64Array;
-  readonly real: Float64Array;
-  /** Sine and cosine of atan(Q/P). */
-  readonly sine: Float64Array;
-  readonly cosine: Float64Array;
-  /** 1 when the frequency before it on the grid had P < 0 too. */
+  /** 1 when the frequency before it on the list had P < 0 too. */
   readonly joined: Uint8Array;
 }
 
@@ -27,21 +33,26 @@ export function lookedAt(
   modes: readonly Pick<OrientedMode, 'frequency' | 'damping'>[],
   detail: 'fine' | 'coarse',
 ): Float64Array {
-  const lowest = Math.min(...modes.map((m) => m.frequency));
-  const highest = Math.max(...modes.map((m) => m.frequency));
-  const frequencies: Hertz[] = [];
-  const background = detail === 'fine' ? 60 : 12;
-  for (let i = 0; i <= background; i++) {
-    frequencies.push(0.2 * lowest * ((25 * highest) / lowest) ** (i / background));
+  let [lowest, highest] = [Infinity, 0];
+  for (const { frequency } of modes) {
+    lowest = Math.min(lowest, frequency);
+    highest = Math.max(highest, frequency);
   }
+  const background = detail === 'fine' ? 60 : 12;
+  const distances = detail === 'fine' ? fine : coarse;
+  const frequencies = new Float64Array(background + 1 + modes.length * (1 + 2 * distances.length));
+  const ratio = ((25 * highest) / lowest) ** (1 / background);
+  let n = 0;
+  for (let f: Hertz = 0.2 * lowest; n <= background; f *= ratio) frequencies[n++] = f;
   for (const { frequency, damping } of modes) {
-    frequencies.push(frequency);
-    for (const t of detail === 'fine' ? fine : coarse) {
-      frequencies.push(frequency * Math.sqrt(1 + 2 * damping * t));
-      if (1 - 2 * damping * t > 0.04) frequencies.push(frequency * Math.sqrt(1 - 2 * damping * t));
+    frequencies[n++] = frequency;
+    for (const t of distances) {
+      const square = 2 * damping * t;
+      frequencies[n++] = frequency * Math.sqrt(1 + square);
+      if (1 - square > 0.04) frequencies[n++] = frequency * Math.sqrt(1 - square);
     }
   }
-  return Float64Array.from(frequencies).sort();
+  return frequencies.slice(0, n).sort();
 }
 
 /**
@@ -51,32 +62,30 @@ export function lookedAt(
  */
 export function lobeGrid(modes: readonly OrientedMode[], frequencies: Float64Array): LobeGrid {
   checkModes(modes);
-  const omega: number[] = [];
-  const real: number[] = [];
-  const sine: number[] = [];
-  const cosine: number[] = [];
-  const joined: number[] = [];
+  const entries = new Float64Array(perFrequency * frequencies.length);
+  const joined = new Uint8Array(frequencies.length);
+  let count = 0;
   let before = false;
   for (const f of frequencies) {
     const { re, im } = receptanceAt(modes, f);
     if (re < 0) {
-      const size = re * re + im * im;
-      const root = Math.sqrt(size);
-      omega.push(2 * Math.PI * f);
-      real.push(re / size);
-      // P = Re G/|G|², Q = −Im G/|G|²; the angle lies where the cosine is positive, and P is negative.
-      cosine.push(-re / root);
-      sine.push(im / root);
-      joined.push(before ? 1 : 0);
+      joined[count] = before ? 1 : 0;
+      count = putOnGrid(entries, count, 2 * Math.PI * f, re, im);
     }
     before = re < 0;
   }
-  return {
-    modes,
-    omega: Float64Array.from(omega),
-    real: Float64Array.from(real),
-    sine: Float64Array.from(sine),
-    cosine: Float64Array.from(cosine),
-    joined: Uint8Array.from(joined),
-  };
+  return { modes, count, entries, joined };
+}
+
+/** Adds a frequency at which the real part of the receptance is negative; answers the new count. */
+export function putOnGrid(entries: Float64Array, count: number, omega: number, re: number, im: number): number {
+  const at = perFrequency * count;
+  const size = re * re + im * im;
+  const root = Math.sqrt(size);
+  entries[at] = omega;
+  entries[at + 1] = re / size;
+  // P = Re G/|G|², Q = −Im G/|G|²; the angle lies where the cosine is positive, and P is negative.
+  entries[at + 2] = im / root;
+  entries[at + 3] = -re / root;
+  return count + 1;
 }
