@@ -1,6 +1,7 @@
 /** Why a cut is as it is, in words and numbers: what was chosen, and which limit forbids each way of being quicker. */
 import type { MetrePerMinute, Mm } from '../units/quantities.ts';
-import type { Binding, ChosenCut, Limit, Measure } from './choose-cut.ts';
+import type { Binding, ChosenCut } from './choose-cut.ts';
+import type { Limit, Measure } from './cut-candidate.ts';
 import type { CutNumbers } from './route-result.ts';
 
 export function choiceInWords(chosen: ChosenCut): string {
@@ -15,6 +16,7 @@ export function choiceInWords(chosen: ChosenCut): string {
 /** What a limit would come to, against what is allowed. */
 const told: Record<Limit, (value: number, most: number) => string> = {
   bending: (value, most) => `give way ${length(value)} on the diameter, allowed ${length(most)}`,
+  sings: (value, most) => `sing with a probability of ${percent(value)}, allowed ${percent(most)}`,
   power: (value, most) => `take ${percent(value)} of the drive, usable ${percent(most)}`,
   cutter: (_, most) => `be deeper than the cutter stands, ${length(most)}`,
   chip: (value, most) => `make a chip of ${length(value)}, thinner than ${length(most)} rubs`,

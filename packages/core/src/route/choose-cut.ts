@@ -1,51 +1,27 @@
 /**
  * Chooses depth, feed and speed for an operation: the quickest of all the lathe's own speeds and feeds, and of all depths its dial
- * can set, that stays within power, bending, cutter and chip limits. When none does, says which limits stand in the way and takes
- * the cut that breaks the least by the least.
+ * can set, that stays within power, size, singing, cutter and chip limits. When none does, says which limits stand in the way and
+ * takes the cut that breaks the least by the least.
  */
 import type { Cutter } from '../cutting/cutter.ts';
-import { cuttingPower, motorPower } from '../cutting/power.ts';
-import { minimumChip } from '../cutting/rubbing.ts';
 import { cuttingSpeed } from '../cutting/speed.ts';
-import { type CutData, type TurningForce, turningForce } from '../cutting/turning-force.ts';
-import { drivePower, spindleSpeeds } from '../lathe/drive.ts';
+import type { TurningForce } from '../cutting/turning-force.ts';
+import { spindleSpeeds } from '../lathe/drive.ts';
 import type { Lathe } from '../lathe/schema.ts';
-import { expectedRa } from '../standards/finish/turned-roughness.ts';
-import type { MmPerNewton } from '../structure/stepped-beam.ts';
+import type { Mm, MmPerRev, Rpm, Second } from '../units/quantities.ts';
 import {
-  type MetrePerMinute,
-  type Micrometre,
-  type Mm,
-  type MmPerRev,
-  type Rpm,
-  radians,
-  type Second,
-} from '../units/quantities.ts';
-import { passHandling, usablePower, usualEfficiency } from './practice.ts';
+  type Candidate,
+  type CutWanted,
+  excess,
+  feedsOf,
+  forceOf,
+  judge,
+  type Limit,
+  type Measure,
+  passTime,
+  pick,
+} from './cut-candidate.ts';
 import type { CutNumbers } from './route-result.ts';
-
-/** What an operation asks of its cut. */
-export interface CutWanted {
-  /** Diameter where the cut is fastest. */
-  readonly diameter: Mm;
-  /** Distance fed in one pass. */
-  readonly length: Mm;
-  /** To take off altogether, on the radius. */
-  readonly total: Mm;
-  /** Least step of the slide that sets the depth; passes are whole multiples of it. */
-  readonly division: Mm;
-  readonly fewestPasses: number;
-  /** Give of the work, or of the boring bar, at the worst station. */
-  readonly yielding: MmPerNewton;
-  /** Most that it may give way, on the diameter. */
-  readonly bendingLimit: Mm;
-  readonly finish: Micrometre | undefined;
-  readonly speeds: { readonly low: MetrePerMinute; readonly high: MetrePerMinute };
-  readonly cutData: CutData;
-  readonly where: 'outside' | 'bore';
-}
-
-export type Limit = 'bending' | 'power' | 'cutter' | 'chip' | 'finish';
 
 /** What stops the cut from being quicker in one of its three numbers. */
 export interface Binding {
@@ -69,29 +45,12 @@ export interface ChosenCut {
   readonly passed: readonly Measure[];
 }
 
-/** A value held against its limit: above it the limit is broken, for the chip below it. */
-export interface Measure {
-  readonly limit: Limit;
-  readonly value: number;
-  readonly most: number;
-}
-
-/** Feeds a hand keeps up on a lathe without power feed; `common practice`. */
-export const handFeeds: readonly MmPerRev[] = [0.05, 0.08, 0.12];
-
-/** What is given up first when no cut keeps all limits: a rough surface can be papered, a stalled motor cuts nothing. */
-const weights: Record<Limit, number> = { finish: 1, bending: 2, chip: 2, cutter: 4, power: 4 };
-
-/** Roughness Ra to be sure of at a feed: the careful end of what the chapter on finish expects. */
-function roughness(feed: MmPerRev, noseRadius: Mm): Micrometre {
-  return noseRadius > 0 && feed <= noseRadius ? expectedRa(feed, noseRadius).high : Number.POSITIVE_INFINITY;
-}
-
 /** The best cut, with the limits it breaks if there is none that keeps them all. */
 export function chooseCut(wanted: CutWanted, cutter: Cutter, lathe: Lathe): ChosenCut {
   const { rpm, slower, tooFast } = allowedSpeeds(lathe, wanted);
   const best = bestOf(wanted, cutter, lathe, rpm);
-  const weak = best.broken.includes('power') && slower.length > 0;
+  // A slower speed asks less power, and the flank rubbing at it damps.
+  const weak = (best.broken.includes('power') || best.broken.includes('sings')) && slower.length > 0;
   const chosen = weak ? pick(best, bestOf(wanted, cutter, lathe, slower)) : best;
   return {
     ...finished(chosen, wanted, lathe),
@@ -117,15 +76,10 @@ function bindingOf(
     .find((f) => f > feed);
   const faster = speeds.find((s) => s > rpm);
   const judged = (cut: Pick<Candidate, 'depth' | 'feed' | 'rpm' | 'passes'>, same?: TurningForce) => {
-    const rough = wanted.finish === undefined ? 0 : roughness(cut.feed, cutter.noseRadius);
-    const found = judge(
-      wanted,
-      cutter,
-      { ...cut, force: same ?? forceOf(wanted, cutter, cut.depth, cut.feed) },
-      drivePower(lathe, cut.rpm),
-      rough,
-      lathe,
-    );
+    const found = judge(wanted, cutter, lathe, {
+      ...cut,
+      force: same ?? forceOf(wanted, cutter, cut.depth, cut.feed),
+    });
     return found.over.toSorted((a, b) => excess(b) - excess(a))[0];
   };
   return [
@@ -152,110 +106,77 @@ function onePassFewer(
   return { passes: passes - 1, depth: Math.ceil(Math.floor(total / division + 1e-6) / (passes - 1)) * division };
 }
 
-/** How far a limit is passed: above 1 it is broken. */
-function excess({ limit, value, most }: Measure): number {
-  return limit === 'chip' ? most / value : value / most;
-}
-
-interface Candidate {
-  readonly depth: Mm;
-  readonly feed: MmPerRev;
-  readonly rpm: Rpm;
-  readonly passes: number;
-  readonly force: TurningForce;
-  readonly power: number;
-  readonly powerShare: number;
-  readonly bending: Mm;
-  readonly over: readonly Measure[];
-  readonly broken: readonly Limit[];
-  readonly weight: number;
-  /** How far the broken limits are passed, as a sum of ratios. */
-  readonly excess: number;
-  readonly time: Second;
-}
-
-function pick(a: Candidate, b: Candidate): Candidate {
-  const order = b.weight - a.weight || (b.weight > 0 ? b.excess - a.excess : 0) || b.time - a.time;
-  return order < 0 ? b : a;
-}
-
 /**
- * Goes through every feed and every depth that the dial can set. The force does not depend on the speed, so it is worked out once for
- * all speeds; and once a cut keeps every limit, more passes at the same feed can be left out as soon as they must take longer.
+ * Goes through every feed and speed, the quickest first. What grows with the depth (force, power, error of size, singing) is judged
+ * only where it can still make the best quicker, and the deepest cut that keeps those limits is sought by halving.
  */
 function bestOf(wanted: CutWanted, cutter: Cutter, lathe: Lathe, speeds: readonly Rpm[]): Candidate {
   const counts = passCounts(wanted, cutter);
-  const fastest = Math.max(...speeds);
-  const drive = new Map(speeds.map((rpm) => [rpm, drivePower(lathe, rpm)]));
+  const feeds = feedsOf(lathe);
+  const forces = new Map(feeds.map((feed) => [feed, counts.map((c) => forceOf(wanted, cutter, c.depth, feed))]));
+  const pairs = feeds
+    .flatMap((feed) => speeds.map((rpm) => ({ feed, rpm, time: passTime(wanted, feed, rpm) })))
+    .toSorted((a, b) => a.time - b.time);
+  const at = (feed: MmPerRev, rpm: Rpm, i: number): Candidate | undefined => {
+    const [count, force] = [counts[i], forces.get(feed)?.[i]];
+    return count && force && judge(wanted, cutter, lathe, { ...count, feed, rpm, force });
+  };
   let best: Candidate | undefined;
-  for (const feed of feedsOf(lathe)) {
-    const rough = wanted.finish === undefined ? 0 : roughness(feed, cutter.noseRadius);
-    for (const { passes, depth } of counts) {
-      if (best?.weight === 0 && passTime(wanted, feed, fastest) * passes >= best.time) break;
-      const force = forceOf(wanted, cutter, depth, feed);
-      for (const rpm of speeds) {
-        const candidate = judge(wanted, cutter, { depth, feed, rpm, passes, force }, drive.get(rpm) ?? 0, rough, lathe);
-        best = best ? pick(best, candidate) : candidate;
-      }
-    }
+  for (const { feed, rpm, time } of pairs) {
+    const found = deepestKept(
+      counts,
+      (i) => at(feed, rpm, i),
+      (passes) => (best?.weight === 0 ? passes * time < best.time - 1e-9 : true),
+    );
+    if (found) best = best ? pick(best, found) : found;
   }
+  if (best?.weight === 0) return best;
+  // None keeps every limit: look at all of them, for the one that breaks the least; where each is judged on the lathe, at a few depths.
+  const looked = wanted.fares ? spread(counts.length, depthsLooked) : [...counts.keys()];
+  for (const { feed, rpm } of pairs)
+    for (const i of looked) {
+      const found = at(feed, rpm, i);
+      if (found) best = best ? pick(best, found) : found;
+    }
   if (!best) throw new Error('no speed, feed or depth to choose from');
   return best;
 }
 
-function feedsOf(lathe: Lathe): readonly MmPerRev[] {
-  return lathe.feeds.length === 0 ? handFeeds : lathe.feeds;
+const depthsLooked = 4;
+
+/** So many places from the first to the last, evenly apart. */
+function spread(of: number, many: number): number[] {
+  const places = Array.from({ length: many }, (_, i) => Math.round((i * (of - 1)) / (many - 1)));
+  return [...new Set(places)];
 }
 
-function passTime(wanted: CutWanted, feed: MmPerRev, rpm: Rpm): Second {
-  return (60 * wanted.length) / (feed * rpm) + passHandling;
-}
+/** What shallower cuts make worse, not better: the chip gets thinner. */
+const shallowBreaks = (c: Candidate) => c.broken.includes('chip');
+const deepBreaks = (c: Candidate) => c.broken.some((limit) => limit !== 'chip' && limit !== 'finish');
 
-function forceOf(wanted: CutWanted, cutter: Cutter, depth: Mm, feed: MmPerRev): TurningForce {
-  return turningForce({
-    depth,
-    feed,
-    noseRadius: cutter.noseRadius,
-    approachAngle: radians(cutter.approachAngle),
-    rake: radians(cutter.rake),
-    edge: cutter.edge,
-    cutData: wanted.cutData,
-    where: wanted.where,
-  });
-}
-
-function judge(
-  wanted: CutWanted,
-  cutter: Cutter,
-  cut: Pick<Candidate, 'depth' | 'feed' | 'rpm' | 'passes' | 'force'>,
-  available: number,
-  rough: number,
-  lathe: Lathe,
-): Candidate {
-  const { force, feed, rpm, passes, depth } = cut;
-  const speed = cuttingSpeed(wanted.diameter, rpm);
-  const power = motorPower(cuttingPower(force.cutting, speed), lathe.drive.efficiency ?? usualEfficiency);
-  const powerShare = power / available;
-  const bending = 2 * force.radial * wanted.yielding;
-  const measures: readonly Measure[] = [
-    { limit: 'bending', value: bending, most: wanted.bendingLimit },
-    { limit: 'power', value: powerShare, most: usablePower },
-    { limit: 'cutter', value: depth, most: cutter.maxDepth + 1e-9 },
-    { limit: 'chip', value: force.chipThickness, most: minimumChip(cutter.edge).usual },
-    { limit: 'finish', value: rough, most: wanted.finish ?? Number.POSITIVE_INFINITY },
-  ];
-  const over = measures.filter((m) => excess(m) > 1);
-  return {
-    ...cut,
-    power,
-    powerShare,
-    bending,
-    over,
-    broken: over.map(({ limit }) => limit),
-    weight: over.reduce((sum, { limit }) => sum + weights[limit], 0),
-    excess: over.reduce((sum, m) => sum + Math.min(excess(m), 1e6), 0),
-    time: passes * passTime(wanted, feed, rpm),
-  };
+/** The deepest cut, of those in few enough passes, that keeps every limit; undefined when none does. */
+function deepestKept(
+  counts: readonly { readonly passes: number }[],
+  at: (i: number) => Candidate | undefined,
+  quickEnough: (passes: number) => boolean,
+): Candidate | undefined {
+  let low = 0;
+  let high = counts.findLastIndex((c) => quickEnough(c.passes));
+  let kept: Candidate | undefined;
+  while (low <= high) {
+    // The deepest first: light cuts keep every limit at once, and on a stiff lathe most do.
+    const middle = kept || low > 0 ? Math.floor((low + high) / 2) : low;
+    const candidate = at(middle);
+    if (!candidate) return kept;
+    if (candidate.broken.includes('finish')) return kept;
+    if (candidate.weight === 0) {
+      kept = candidate;
+      high = middle - 1;
+    } else if (shallowBreaks(candidate) && deepBreaks(candidate)) return kept;
+    else if (shallowBreaks(candidate)) high = middle - 1;
+    else low = middle + 1;
+  }
+  return kept;
 }
 
 /** The lathe's speeds inside the material's range; failing that the nearest slower, failing that the slowest. */
@@ -293,7 +214,7 @@ function finished(
   wanted: CutWanted,
   lathe: Lathe,
 ): Omit<ChosenCut, 'tooFast' | 'binding' | 'passed'> {
-  const { depth, feed, rpm, passes, force, power, powerShare, bending, broken, time } = chosen;
+  const { depth, feed, rpm, passes, force, power, powerShare, bending, onLathe, broken, time } = chosen;
   return {
     numbers: {
       depth,
@@ -306,7 +227,9 @@ function finished(
       radialForce: force.radial,
       power,
       powerShare,
-      bending,
+      bending: onLathe?.most ?? bending,
+      taper: onLathe?.taper,
+      sings: onLathe?.sings,
       specificForce: wanted.cutData.specificForce,
     },
     force,

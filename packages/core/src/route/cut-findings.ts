@@ -3,9 +3,10 @@ import type { Cutter } from '../cutting/cutter.ts';
 import { minimumChip, rubbingFinding } from '../cutting/rubbing.ts';
 import type { Finding } from '../finding.ts';
 import type { Mm } from '../units/quantities.ts';
-import type { ChosenCut, Limit } from './choose-cut.ts';
+import type { ChosenCut } from './choose-cut.ts';
+import type { Limit } from './cut-candidate.ts';
 import type { Draft } from './draft.ts';
-import { roughBending, usablePower } from './practice.ts';
+import { roughBending, singingBorne, usablePower } from './practice.ts';
 import type { CutNumbers } from './route-result.ts';
 
 const remedies: Record<Limit, readonly string[]> = {
@@ -15,6 +16,12 @@ const remedies: Record<Limit, readonly string[]> = {
     'Use a cutter with a smaller nose radius and a sharper edge',
     'Leave more out of the jaws only where it must be',
   ],
+  sings: [
+    'Let less stand out of the jaws, or support the free end',
+    'A smaller nose radius or a sharper edge',
+    'Slower, with a larger feed',
+    'Ask what would help with this cut: every remedy is tried on the model of this lathe',
+  ],
   power: ['Slower speed or smaller feed', 'Less depth'],
   cutter: ['More passes', 'A stronger cutter'],
   chip: ['A sharper edge (stoned, not moulded)', 'A larger feed'],
@@ -23,10 +30,20 @@ const remedies: Record<Limit, readonly string[]> = {
 
 const says: Record<Limit, string> = {
   bending: 'The work gives way more than this cut allows, whatever depth and feed are chosen.',
+  sings: 'The cut is likely to sing on this lathe, whatever depth, feed and speed are chosen.',
   power: 'The drive is not strong enough for any cut here.',
   cutter: 'The cutter does not stand this depth.',
   chip: 'The chip is thinner than the edge is sharp: it rubs instead of cutting.',
   finish: 'No feed of this lathe leaves the roughness asked for.',
+};
+
+const whats: Record<Limit, { readonly what: string; readonly unit: string }> = {
+  bending: { what: 'error of size from giving way, on the diameter', unit: 'mm' },
+  sings: { what: 'probability that it sings', unit: '' },
+  power: { what: 'share of the drive', unit: '' },
+  cutter: { what: 'depth of cut', unit: 'mm' },
+  chip: { what: 'chip thickness', unit: 'mm' },
+  finish: { what: 'roughness Ra', unit: 'µm' },
 };
 
 export function cutFindings(draft: Draft, chosen: ChosenCut, cutter: Cutter, hardens: boolean): Finding[] {
@@ -36,16 +53,13 @@ export function cutFindings(draft: Draft, chosen: ChosenCut, cutter: Cutter, har
     .map(
       (limit): Finding => ({
         id: `route.limit-${limit}`,
-        level: limit === 'finish' ? 'caution' : limit === 'bending' ? 'caution' : 'stop',
+        level: limit === 'power' || limit === 'cutter' ? 'stop' : 'caution',
         stage: 'route',
         at: draft.id,
         says: says[limit],
-        because:
-          limit === 'power'
-            ? [{ what: 'share of the drive', value: numbers.powerShare, unit: '', limit: usablePower }]
-            : limit === 'bending'
-              ? [{ what: 'gives way on the diameter', value: numbers.bending, unit: 'mm' }]
-              : [{ what: 'depth of cut', value: numbers.depth, unit: 'mm', limit: cutter.maxDepth }],
+        because: chosen.passed
+          .filter((m) => m.limit === limit && Number.isFinite(m.value))
+          .map((m) => ({ what: whats[limit].what, value: m.value, unit: whats[limit].unit, limit: m.most })),
         remedies: remedies[limit],
       }),
     );
@@ -204,6 +218,10 @@ export function plungeFindings(draft: Draft, cut: CutNumbers): Finding[] {
   if (cut.powerShare > usablePower)
     add('route.limit-power', 'The drive is hardly strong enough for this plunge.', [
       { what: 'share of the drive', value: cut.powerShare, unit: '', limit: usablePower },
+    ]);
+  if ((cut.sings ?? 0) > singingBorne)
+    add('route.limit-sings', 'This plunge is likely to sing on this lathe.', [
+      { what: 'probability that it sings', value: cut.sings ?? 0, unit: '', limit: singingBorne },
     ]);
   if (cut.bending > roughBending)
     add('route.limit-bending', 'The work gives way under this plunge: it will dig in or sing.', [

@@ -1,17 +1,15 @@
 /** Why an operation stands where it does: the rules that put it after others, and where they leave a choice what the choice saves. */
 import { type CostTerm, costOfBefore, costOfChange } from './order-cost.ts';
-import { applies, type Ordered, rules } from './precedence.ts';
+import { type Ordered, rulesBetween } from './precedence.ts';
 
 /** The reasons at one place of an order. */
 export function reasonsToStand(placed: readonly Ordered[], at: number, wished: readonly string[]): string[] {
   const own = placed[at];
   if (!own) return [];
-  const before = placed.slice(0, at);
-  const whys = (a: Ordered, b: Ordered) => rules.filter((r) => applies(r, a, b)).map((r) => r.why);
-  const direct = before.filter((a) => whys(a, own).length > 0);
+  const direct = placed.slice(0, at).filter((a) => rulesBetween(a, own).length > 0);
   // Only what stands directly before it is worth saying: that the end is faced first is said where it matters.
-  const last = direct.filter((a) => !direct.some((b) => b !== a && whys(a, b).length > 0));
-  const ruled = last.flatMap((a) => whys(a, own));
+  const last = direct.filter((a, i) => !direct.slice(i + 1).some((b) => rulesBetween(a, b).length > 0));
+  const ruled = last.flatMap((a) => rulesBetween(a, own).map((r) => r.why));
   const chosen = wished.includes(own.id) ? ['It stands here as wished.'] : chosenAfter(placed, at);
   return [...new Set([...ruled, ...chosen])];
 }
@@ -19,7 +17,7 @@ export function reasonsToStand(placed: readonly Ordered[], at: number, wished: r
 /** What is saved by standing after the one before it and not the other way about, where the rules allow both. */
 function chosenAfter(placed: readonly Ordered[], at: number): string[] {
   const [own, before] = [placed[at], placed[at - 1]];
-  if (!own || !before || rules.some((r) => applies(r, before, own))) return [];
+  if (!own || !before || rulesBetween(before, own).length > 0) return [];
   const first = placed[at - 2];
   const after = placed[at + 1];
   const along = (...row: (Ordered | undefined)[]) =>

@@ -8,7 +8,7 @@
 import type { Second } from '../units/quantities.ts';
 import { costOfBefore, costOfChange, totalCost } from './order-cost.ts';
 import { reasonsToStand } from './order-reasons.ts';
-import { applies, type Ordered, rules } from './precedence.ts';
+import { type Ordered, rulesBetween } from './precedence.ts';
 import type { BrokenRule } from './route-result.ts';
 
 export interface InOrder<T> {
@@ -78,14 +78,11 @@ export function precedenceOf(operations: readonly Ordered[], wished: readonly st
     const a = chain[i - 1];
     if (a !== undefined && a !== b && !has(a, b)) add(a, b);
   }
-  for (const rule of rules) {
-    for (const [b, later] of operations.entries()) {
-      if (!rule.after.includes(later.kind)) continue;
-      for (const [a, earlier] of operations.entries()) {
-        if (!has(a, b) && applies(rule, earlier, later)) add(a, b);
-        else if (chain.length === 0 && has(a, b) && applies(rule, earlier, later))
-          throw new Error('the rules of precedence go round in a circle');
-      }
+  for (const [b, later] of operations.entries()) {
+    for (const [a, earlier] of operations.entries()) {
+      if (a === b || rulesBetween(earlier, later).length === 0) continue;
+      if (!has(a, b)) add(a, b);
+      else if (chain.length === 0) throw new Error('the rules of precedence go round in a circle');
     }
   }
   return before;
@@ -163,7 +160,5 @@ function brokenAt(placed: readonly Ordered[], at: number): BrokenRule[] {
   if (!own) return [];
   return placed
     .slice(at + 1)
-    .flatMap((later) =>
-      rules.filter((r) => applies(r, later, own)).map((r) => ({ rule: r.id, why: r.why, other: later.id })),
-    );
+    .flatMap((later) => rulesBetween(later, own).map((r) => ({ rule: r.id, why: r.why, other: later.id })));
 }

@@ -3,18 +3,20 @@ import type { Cutter } from '../cutting/cutter.ts';
 import { groovingForce } from '../cutting/grooving.ts';
 import type { Finding } from '../finding.ts';
 import { spindleSpeeds } from '../lathe/drive.ts';
+import type { Judge } from '../lathe/judge.ts';
 import { type Mm, type Rpm, radians } from '../units/quantities.ts';
 import { handCutInWords } from './choice-in-words.ts';
 import { groovingCutter, partingCutter } from './choose-cutter.ts';
 import { insideCutter, missingCutter, plungeFindings } from './cut-findings.ts';
 import type { Draft, Task } from './draft.ts';
+import { judgeFor } from './fares.ts';
 import { giveOver, type Holding } from './hold.ts';
 import { type Machining, speedRange } from './machining.ts';
 import { handCut, noCuttingData, nothing, type Outcome, type Scene, speedBelow } from './outcome.ts';
-import { usablePower } from './practice.ts';
+import { singingBorne, usablePower } from './practice.ts';
 import type { CutNumbers } from './route-result.ts';
 import { grooveTable } from './tables/groove-table.ts';
-import { largestBetween, type Workpiece } from './workpiece.ts';
+import { after, largestBetween, type Workpiece } from './workpiece.ts';
 
 /** Feed of a plunge by hand; `common practice`. */
 const plungeFeed = 0.03;
@@ -49,8 +51,11 @@ export function performGroove(
     along: workshop.lathe.dials.topSlide ?? workshop.lathe.dials.saddle,
   });
   const depth = Math.abs(outer - task.floor) / 2;
-  const give = task.internal ? 0 : giveOver(part, work, holding, draft.from, draft.to);
-  const cut = plungeCut(scene, cutter, Math.max(outer, task.floor), depth, table.rows.length, give);
+  const stretch = { from: draft.from, to: draft.to, diameter: Math.max(outer, task.floor) };
+  const held = { cutter, holding, work: after(work, draft.removes), ...stretch };
+  const judge = task.internal ? undefined : judgeFor(scene, { does: 'grooving', ...held });
+  const give = task.internal || judge ? 0 : giveOver(part, work, holding, draft.from, draft.to);
+  const cut = plungeCut(scene, cutter, stretch.diameter, depth, table.rows.length, give, judge);
   const findings: Finding[] = [
     ...inside,
     ...(depth > cutter.maxDepth
@@ -76,8 +81,9 @@ export function performPartOff(scene: Scene, draft: Draft, diameter: Mm, holding
   if (!cutter) return { ...nothing(), cutting: 600, needs, why: ['No parting cutter is entered: saw it off.'] };
   // A light lathe cuts a groove to start the saw: as deep as the cutter stands, and no more than to half the diameter.
   const depth = Math.min(cutter.maxDepth, diameter / 4);
-  const give = giveOver(scene.part, work, holding, draft.from, draft.to);
-  const cut = plungeCut(scene, cutter, diameter, depth, 1, give);
+  const judge = judgeFor(scene, { does: 'parting', cutter, holding, work, from: draft.from, to: draft.to, diameter });
+  const give = judge ? 0 : giveOver(scene.part, work, holding, draft.from, draft.to);
+  const cut = plungeCut(scene, cutter, diameter, depth, 1, give, judge);
   const cutting = cut ? (60 * depth) / (cut.feed * cut.speed) + 300 : 420;
   return {
     ...nothing(),
@@ -102,6 +108,7 @@ function plungeCut(
   depth: Mm,
   passes: number,
   yielding: number,
+  judge: Judge | undefined,
 ): CutNumbers | undefined {
   const cutData = scene.machining?.cutData;
   const fastest = scene.machining && plungeSpeed(scene.machining, cutter);
@@ -115,12 +122,18 @@ function plungeCut(
   });
   const { specificForce } = cutData;
   const top = speedBelow(scene.workshop.lathe, fastest, diameter);
-  const at = (speed: Rpm) =>
-    handCut(scene, { depth, feed: plungeFeed, speed, passes, diameter, force, yielding, specificForce });
+  const at = (speed: Rpm): CutNumbers => {
+    const cut = handCut(scene, { depth, feed: plungeFeed, speed, passes, diameter, force, yielding, specificForce });
+    const fares = judge?.({ depth: cutter.width ?? 2, feed: plungeFeed, speed });
+    return fares ? { ...cut, bending: 2 * fares.size.most.middle, sings: fares.chatter } : cut;
+  };
   // A plunge cannot be made lighter than its width: where the drive is weak, slower is the only way.
   const speeds = spindleSpeeds(scene.workshop.lathe).filter((rpm) => rpm <= top);
-  const bearable = speeds.findLast((rpm) => at(rpm).powerShare <= usablePower);
-  return at(bearable ?? speeds[0] ?? top);
+  const cuts = (speeds.length > 0 ? speeds : [top]).map(at);
+  const strong = cuts.filter((c) => c.powerShare <= usablePower);
+  // Of those the drive turns, the fastest that keeps quiet; where none does, the quietest.
+  const quiet = strong.findLast((c) => (c.sings ?? 0) <= singingBorne);
+  return quiet ?? strong.toSorted((a, b) => (a.sings ?? 0) - (b.sings ?? 0))[0] ?? cuts[0];
 }
 
 function plungeSpeed({ data }: Machining, cutter: Cutter): number | undefined {

@@ -1,16 +1,18 @@
 /** Turning, boring and facing: the cut of the lathe's own feeds, and the table of its passes. */
 import type { Cutter } from '../cutting/cutter.ts';
 import type { Finding } from '../finding.ts';
+import type { Judge } from '../lathe/judge.ts';
 import type { PartResult } from '../part/part-result.ts';
 import { clamped, deflectionUnderUnitLoad, type MmPerNewton } from '../structure/stepped-beam.ts';
 import type { Mm } from '../units/quantities.ts';
 import { choiceInWords } from './choice-in-words.ts';
-import { chooseCut } from './choose-cut.ts';
 import { boringCutter, turningCutter } from './choose-cutter.ts';
+import type { CutWanted } from './cut-candidate.ts';
 import { barTooShort, cutFindings, missingBar, missingCutter, noseTooLarge } from './cut-findings.ts';
 import type { Draft, Task } from './draft.ts';
 import { tightestFillet } from './draft-edges.ts';
 import { betweenThicker } from './draft-outside.ts';
+import { chooseJudged, judgeFor } from './fares.ts';
 import { giveOver, type Holding, steel } from './hold.ts';
 import { speedRange } from './machining.ts';
 import { noCuttingData, nothing, type Outcome, type Scene } from './outcome.ts';
@@ -18,7 +20,7 @@ import { fineInfeedFor, lastPass } from './perform-fine.ts';
 import { bendingShare, boreBending, facingAllowance, roughBending, usualTolerance } from './practice.ts';
 import { slidePerDivision } from './tables/dial.ts';
 import { turningTable } from './tables/turning-table.ts';
-import { largestBetween, type Workpiece } from './workpiece.ts';
+import { after, largestBetween, type Workpiece } from './workpiece.ts';
 
 type Turn = Extract<Task, { does: 'turn' }>;
 
@@ -39,10 +41,21 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
   const speeds = machining && speedRange(machining.data, cutter.material, task.stage);
   if (!machining?.cutData || !speeds)
     return { ...nothing(), cutter, cutting: 600, findings: [...reach, noCuttingData(draft)] };
-  const yielding = inside ? giveOfBar(cutter) : giveOver(part, work, holding, draft.from, draft.to);
+  const judge = judgeFor(scene, {
+    does: inside ? 'boring' : 'turning',
+    cutter,
+    holding,
+    // At its last pass it is at its weakest.
+    work: after(work, draft.removes),
+    from: task.clear?.from ?? draft.from,
+    to: task.clear?.to ?? draft.to,
+    diameter: Math.max(start, task.target),
+  });
+  const yielding = judge ? 0 : inside ? giveOfBar(cutter) : giveOver(part, work, holding, draft.from, draft.to);
+  const last = task.stage === 'finish';
   // What a boring bar gives is the same all along the bore: it is measured and dialled away, it does not make the bore taper.
   const widest = task.stage === 'rough' ? roughBending : boreBending;
-  const chosen = chooseCut(
+  const chosen = chooseJudged(
     {
       diameter: Math.max(start, task.target),
       length: draft.to - draft.from,
@@ -50,13 +63,15 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
       division: slidePerDivision(lathe.dials.crossSlide),
       fewestPasses: task.stage === 'finish' ? 3 : 1,
       yielding,
+      fares: judge && onLathe(judge, last),
       bendingLimit:
-        task.stage === 'rough' || inside ? widest : Math.max(0.002, bendingShare * (task.tolerance ?? usualTolerance)),
+        !last || (inside && !judge) ? widest : Math.max(0.002, bendingShare * (task.tolerance ?? usualTolerance)),
       finish: task.stage === 'finish' ? paperFollows(part, draft, task) : undefined,
       speeds,
       cutData: machining.cutData,
       where: task.where,
     },
+    judge,
     cutter,
     lathe,
   );
@@ -70,8 +85,7 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
     depth: chosen.numbers.depth,
     where: task.where,
     dial: lathe.dials.crossSlide,
-    radialForce: chosen.numbers.radialForce,
-    yielding,
+    givesWay: chosen.numbers.bending,
     finishing: task.stage === 'finish',
     lastByTopSlide: fine.infeed !== undefined,
   });
@@ -86,6 +100,18 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
     ],
     findings: [...reach, ...cutFindings(draft, chosen, cutter, machining.hardens), ...fine.findings],
     why: [choiceInWords(chosen), ...fine.why],
+  };
+}
+
+/**
+ * What the lathe makes of a cut. Of a last cut only the difference along the work counts, for what is alike all along is measured after
+ * the cut before and dialled away; of a rough cut all that it leaves on.
+ */
+function onLathe(judge: Judge, last: boolean): NonNullable<CutWanted['fares']> {
+  return ({ depth, feed, rpm }) => {
+    const { size, chatter } = judge({ depth, feed, speed: rpm });
+    const [most, taper] = [size.most.middle, size.taper.middle];
+    return { error: last ? taper : most, most, taper, sings: chatter };
   };
 }
 
@@ -120,14 +146,23 @@ function paperFollows(part: PartResult, draft: Draft, task: Turn): number | unde
 const faceStep: Mm = 0.1;
 
 /** Faced in light cuts from the rim to the centre; the speed is the one for the rim. */
-export function performFace(scene: Scene, draft: Draft, diameter: Mm): Outcome {
+export function performFace(scene: Scene, draft: Draft, diameter: Mm, holding: Holding, work: Workpiece): Outcome {
   const { workshop, machining } = scene;
   const cutter = turningCutter(workshop.cutters, 'face');
   if (!cutter) return { ...nothing(), findings: [missingCutter(draft, 'a turning or facing cutter')] };
   const speeds = machining && speedRange(machining.data, cutter.material, 'finish');
   if (!machining?.cutData || !speeds) return { ...nothing(), cutter, cutting: 120, findings: [noCuttingData(draft)] };
   const along = workshop.lathe.dials.topSlide ?? workshop.lathe.dials.saddle;
-  const chosen = chooseCut(
+  const judge = judgeFor(scene, {
+    does: 'facing',
+    cutter,
+    holding,
+    work: after(work, draft.removes),
+    from: draft.from,
+    to: draft.to,
+    diameter,
+  });
+  const chosen = chooseJudged(
     {
       diameter,
       length: diameter / 2,
@@ -135,14 +170,16 @@ export function performFace(scene: Scene, draft: Draft, diameter: Mm): Outcome {
       // A saddle's coarse dial is read between its divisions.
       division: Math.min(along ? slidePerDivision(along) : faceStep, faceStep),
       fewestPasses: 2,
-      // What pushes away in facing goes along the spindle, where the work is stiff.
+      // What pushes away in facing goes along the spindle, where work alone is stiff.
       yielding: 0,
+      fares: judge && onLathe(judge, false),
       bendingLimit: roughBending,
       finish: undefined,
       speeds,
       cutData: machining.cutData,
       where: 'outside',
     },
+    judge,
     cutter,
     workshop.lathe,
   );

@@ -340,12 +340,12 @@ describe.each(['high-speed steel', 'carbide'] as const)(
       expect(own.length).toBeGreaterThan(0);
       const highest = Math.max(...own.map((r) => Number(r.vc_high_m_per_min)));
       const slowest = Math.min(...own.map((r) => Number(r.vc_low_m_per_min)));
-      for (const { cut } of turned) {
+      for (const { cut, why } of turned) {
         if (!cut) continue;
         const surface = (Math.PI * 20 * cut.speed) / 1000;
         expect(surface).toBeLessThanOrEqual(highest);
-        // A lathe of seven steps may have to go one step under, and a weak drive one more.
-        expect(surface).toBeGreaterThanOrEqual(Math.min(slowest, 60) / 2.6);
+        // A lathe of seven steps may have to go one step under; slower still only where drive or singing ask for it.
+        if (surface < Math.min(slowest, 60) / 1.7) expect(why.join(' ')).toMatch(/sing with|of the drive/);
         countOutside(task, 2);
       }
     });

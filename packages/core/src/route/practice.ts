@@ -33,6 +33,8 @@ export const mildSteelMachinability = 78;
 export const unsupportedRatio = 3;
 /** Share of the drive's power that is used. */
 export const usablePower = 0.8;
+/** Probability of singing that a cut is planned with. */
+export const singingBorne = 0.25;
 /** Share of the motor's power that reaches the cut where it is not entered. */
 export const usualEfficiency = 0.75;
 /** How far the work may give way on the diameter while roughing. */

@@ -209,6 +209,20 @@ function shareFeature(a: Ordered, b: Ordered): boolean {
   return a.features.some((f) => b.features.includes(f));
 }
 
+/** Rules that may hold between two kinds, looked up once. */
+const ofKinds = new Map<string, readonly Rule[]>();
+
+/** The rules that put `a` before `b`. */
+export function rulesBetween(a: Ordered, b: Ordered): readonly Rule[] {
+  const kinds = `${a.kind}|${b.kind}`;
+  let candidates = ofKinds.get(kinds);
+  if (!candidates) {
+    candidates = rules.filter((r) => r.before.includes(a.kind) && r.after.includes(b.kind));
+    ofKinds.set(kinds, candidates);
+  }
+  return candidates.length === 0 ? candidates : candidates.filter((r) => applies(r, a, b));
+}
+
 /** Does the rule put `a` before `b`? */
 export function applies(rule: Rule, a: Ordered, b: Ordered): boolean {
   return (

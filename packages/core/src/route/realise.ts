@@ -139,7 +139,7 @@ function perform(scene: Scene, draft: Draft, holding: Holding, work: Workpiece):
     case 'curve':
       return performCurve(scene, draft, task, holding, work);
     case 'face':
-      return performFace(scene, draft, task.diameter);
+      return performFace(scene, draft, task.diameter, holding, work);
     case 'part off':
       return performPartOff(scene, draft, task.diameter, holding, work);
     case 'centre':

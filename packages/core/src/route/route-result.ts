@@ -56,8 +56,12 @@ export interface CutNumbers {
   readonly power: Watt;
   /** Share of what the drive gives at this speed. */
   readonly powerShare: number;
-  /** How far the work gives way at the worst station, on diameter. */
+  /** How far edge and work give way from each other at the worst place, on the diameter. */
   readonly bending: Mm;
+  /** Difference of size that this leaves along the work, on the diameter; undefined where the lathe is not judged. */
+  readonly taper?: Mm | undefined;
+  /** Probability that it sings; undefined where the lathe is not judged. */
+  readonly sings?: number | undefined;
   readonly specificForce: MPa;
 }
 

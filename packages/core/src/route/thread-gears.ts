@@ -18,6 +18,19 @@ export interface ThreadGears {
   readonly findings: readonly Finding[];
 }
 
+/** Trains sought before for a lathe: its set of wheels never changes, and seeking takes milliseconds. */
+const sought = new WeakMap<Lathe, Map<Mm, readonly GearTrain[]>>();
+
+function trainsOf(lathe: Lathe, gears: readonly number[], lead: Mm, leadscrew: Mm): readonly GearTrain[] {
+  const known = sought.get(lathe) ?? new Map<Mm, readonly GearTrain[]>();
+  sought.set(lathe, known);
+  const before = known.get(lead);
+  if (before) return before;
+  const trains = gearTrains(lead, leadscrew, gears);
+  known.set(lead, trains);
+  return trains;
+}
+
 /** Share of the tolerance of the pitch diameter that an error of the pitch may use up; `common practice`. */
 const pitchShare = 0.5;
 /** Tolerance of the pitch diameter where no standard gives one, that of a medium thread of 1 mm pitch; `common practice`. */
@@ -37,7 +50,7 @@ export function gearsForThread(at: string, lathe: Lathe, placed: PlacedThread): 
     const notes = [`Set the lathe for this pitch by its plate. ${byGauge}`];
     return { notes, needed, why: [], findings: [noGearsEntered(at)] };
   }
-  const [best, second] = gearTrains(lead, screw.pitch, lathe.changeGears);
+  const [best, second] = trainsOf(lathe, lathe.changeGears, lead, screw.pitch);
   const engaged = Math.abs(placed.to - placed.from);
   const limit = pitchShare * pitchTolerance(placed);
   if (!best) {

@@ -1,6 +1,5 @@
 /** The table of a turning or boring operation: one row a pass, in dial numbers, with the size to expect. */
-import type { MmPerNewton } from '../../structure/stepped-beam.ts';
-import type { Mm, Newton } from '../../units/quantities.ts';
+import type { Mm } from '../../units/quantities.ts';
 import type { DialTable } from '../dial-table.ts';
 import { type Dial, dialNote, slidePerDivision } from './dial.ts';
 import { planPasses } from './pass-plan.ts';
@@ -14,9 +13,8 @@ export interface TurningTableInput {
   readonly depth: Mm;
   readonly where: 'outside' | 'bore';
   readonly dial: Dial;
-  readonly radialForce: Newton;
-  /** Give of the work where it gives most. */
-  readonly yielding: MmPerNewton;
+  /** How far edge and work give way from each other at the softest place, on the diameter. */
+  readonly givesWay: Mm;
   readonly finishing: boolean;
   /** The last pass is put on with the top slide, by a table of its own. */
   readonly lastByTopSlide?: boolean | undefined;
@@ -25,7 +23,7 @@ export interface TurningTableInput {
 export function turningTable(input: TurningTableInput): DialTable {
   const passes = planPasses(input.from, input.to, Math.max(input.depth, slidePerDivision(input.dial)), input.dial);
   // What gives way in one pass is cut in the next of the same depth: the error that stays is that of the last pass.
-  const give = 2 * input.radialForce * input.yielding * (input.where === 'outside' ? 1 : -1);
+  const give = input.givesWay * (input.where === 'outside' ? 1 : -1);
   const last = passes.at(-1);
   const left = last ? Math.abs(last.diameter - input.to) : 0;
   return {
