@@ -1,9 +1,9 @@
 /** The hardest cut of an operation as the questions about the lathe take it: the work as it stands out of the jaws at that moment. */
-import type { Segment } from '@sparewright/core/part/outline-types';
+import { radiusAt } from '@sparewright/core/drawing/view';
 import { bendingShare, usualTolerance } from '@sparewright/core/route/practice';
 import type { Operation, Setup, WorkOutline } from '@sparewright/core/route/route-result';
 import type { Mm } from '@sparewright/core/units/quantities';
-import type { CutAsked } from '../present/route-view.ts';
+import type { CutAsked } from '../present/job-view.ts';
 import type { PacketContext } from '../sheets/context.ts';
 
 const asks: Partial<Record<Operation['kind'], CutAsked['operation']>> = {
@@ -45,7 +45,7 @@ export function cutAsked(
   const diameter = diameterAt(sections, stretch);
   if (!(diameter > 0)) return undefined;
   const bands = (assessment.part?.dimensions ?? []).filter(
-    (d) => d.kind === 'diameter' && operation.features.includes(d.feature),
+    (d) => d.kind === `${operation.side} diameter` && operation.features.includes(d.feature),
   );
   const band = Math.min(usualTolerance, ...bands.map((d) => d.max - d.min).filter((b) => b > 0));
   return {
@@ -94,19 +94,9 @@ function sectionsOut({ outside, inside, from, to }: WorkOutline, jaw: Mm, right:
     const before = stops[i - 1];
     if (before === undefined || z - before < shortest) return [];
     const middle = (before + z) / 2;
-    const outerDiameter = Math.max(thinnest, 2 * radiusAt(outside, middle));
-    const hole = Math.min(2 * radiusAt(inside, middle), outerDiameter - thinnest / 2);
+    const outerDiameter = Math.max(thinnest, 2 * (radiusAt(outside, middle) ?? 0));
+    const hole = Math.min(2 * (radiusAt(inside, middle) ?? 0), outerDiameter - thinnest / 2);
     return [{ length: z - before, outerDiameter, ...(hole > 0 ? { innerDiameter: hole } : {}) }];
   });
   return right ? pieces : pieces.toReversed();
-}
-
-/** Radius of a chain at a place; 0 where it has none. */
-function radiusAt(chain: readonly Segment[], z: Mm): Mm {
-  const on = chain.find((s) => Math.min(s.from.z, s.to.z) < z && Math.max(s.from.z, s.to.z) > z);
-  if (!on) return 0;
-  if (on.kind === 'line') return on.from.r + ((on.to.r - on.from.r) * (z - on.from.z)) / (on.to.z - on.from.z);
-  const rise = Math.sqrt(Math.max(0, on.radius ** 2 - (z - on.centre.z) ** 2));
-  const above = (on.from.r + on.to.r) / 2 >= on.centre.r;
-  return on.centre.r + (above ? rise : -rise);
 }

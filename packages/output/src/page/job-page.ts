@@ -3,6 +3,7 @@ import { drawPart } from '@sparewright/core/drawing/part-sheet';
 import type { Answered, StagedAssessor } from '@sparewright/core/job/assess';
 import type { Assessment } from '@sparewright/core/job/assessment';
 import { memo } from '@sparewright/core/job/memo';
+import { recoverJob } from '@sparewright/core/job/recover-job';
 import type { Job } from '@sparewright/core/job/schema';
 import type { Workshop } from '@sparewright/core/lathe/schema';
 import type { PartResult } from '@sparewright/core/part/part-result';
@@ -14,6 +15,7 @@ import { recoveredView } from '../present/recovered-view.ts';
 import { type PresentSettings, presentSettings } from '../present/settings.ts';
 import { presentStages } from '../present/stages.ts';
 import { paintSvg } from '../svg/paint.ts';
+import { routeView } from './route-view.ts';
 import { sizeRows } from './size-rows.ts';
 import { sheetsOf } from './stage-sheets.ts';
 
@@ -42,7 +44,9 @@ export function jobPage(
   recovered: RecoverResult | undefined,
 ): JobPage {
   const settings = presentSettings(job);
-  const sheets = sheetsOf({ job, workshop, assessment, recovered, settings });
+  // The evidence screen shows the recovered design in its own way.
+  const context = { job, workshop, assessment, recovered: undefined, settings };
+  const sheets = sheetsOf(context);
   return {
     ...headOf(document, job),
     drawing: drawingOf(job, assessment.part, 'screen') ?? null,
@@ -57,6 +61,7 @@ export function jobPage(
       inspection: sheets.inspection(),
       record: sheets.record(),
     },
+    routing: routeView(context),
     recovered: recovered ? recoveredView(recovered, { document, job, assessment, settings }) : null,
   };
 }
@@ -67,6 +72,7 @@ export type PageMaker = (document: unknown, job: Job, workshop: Workshop | undef
 /** @param staged  its memory is that of the page maker */
 export function createPageMaker(staged: StagedAssessor): PageMaker {
   const drawn = memo(drawingOfPart);
+  const recover = memo(recoverJob);
   return function* (document, job, workshop) {
     const settings = presentSettings(job);
     const sheetsFrom = (assessment: Assessment) =>
@@ -92,8 +98,15 @@ export function createPageMaker(staged: StagedAssessor): PageMaker {
     const assessment = next.value;
     yield foundIn(job, assessment, settings);
     const sheets = sheetsFrom(assessment);
-    yield { sheets: { route: sheets.route() } };
+    yield {
+      routing: routeView({ job, workshop, assessment, recovered: undefined, settings }),
+      sheets: { route: sheets.route() },
+    };
     yield { sheets: { bench: sheets.bench(), inspection: sheets.inspection(), record: sheets.record() } };
+    // Takes as long as all the rest together, and is wanted on one sheet only.
+    const { evidence, mates, machine } = job;
+    const recovered = recover({ evidence, mates, machine }, workshop, assessment.part);
+    yield { recovered: recovered ? recoveredView(recovered, { document, job, assessment, settings }) : null };
   };
 }
 

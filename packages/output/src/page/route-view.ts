@@ -1,7 +1,7 @@
 /** Puts the route into the words and figures that the screens show. */
 import type { Operation, RouteResult, Setup } from '@sparewright/core/route/route-result';
+import type { NoticeView, OperationView, RouteView, SetupView, WishView } from '../present/job-view.ts';
 import { presentProse } from '../present/prose.ts';
-import type { NoticeView, OperationView, RouteView, SetupView, WishView } from '../present/route-view.ts';
 import { presentTime, presentTimes } from '../present/time.ts';
 import type { Block, FindingBlock } from '../sheets/blocks.ts';
 import type { PacketContext } from '../sheets/context.ts';

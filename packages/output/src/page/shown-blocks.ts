@@ -2,8 +2,6 @@
 import type { SheetBlock, TableView } from '../present/job-view.ts';
 import type { Block, Sheet, TableBlock } from '../sheets/blocks.ts';
 
-type OperationBlock = Extract<Block, { kind: 'operation' }>;
-
 /** All that is printed of a sheet. */
 export const printed = (sheet: Sheet): readonly Block[] => (sheet.kind === 'text' ? sheet.blocks : []);
 
@@ -32,8 +30,6 @@ export function shownBlock(block: Block): SheetBlock[] {
       return [{ kind: 'caution', title: block.title, lines: block.lines }];
     case 'table':
       return [tableView(block)];
-    case 'operation':
-      return [operationView(block)];
     case 'proof':
       return [block];
     // Findings stand in their own list beside the sheet; pictures and standing have their own place on the page.
@@ -59,19 +55,5 @@ export function tableView({ columns, rows }: TableBlock): TableView {
       blank: Boolean(c.blank),
     })),
     rows,
-  };
-}
-
-function operationView(block: OperationBlock): SheetBlock {
-  const { number, time, cutter, numbers, cautions, aim, why } = block;
-  return {
-    kind: 'operation',
-    number,
-    title: block.title,
-    time,
-    cutter,
-    numbers,
-    cautions,
-    why: aim === '' ? why : [aim, ...why],
   };
 }

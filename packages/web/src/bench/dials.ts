@@ -22,13 +22,11 @@ const shown = ['turns', 'divisions', 'along: turns', 'across: turns', 'depth', '
 
 export function operationsOf(page: JobPage): Operation[] {
   const dials = page.sheets.bench.filter((b) => b.kind === 'dial');
-  return page.sheets.route
-    .filter((b) => b.kind === 'operation')
-    .map(({ number, title }) => ({
-      number,
-      title,
-      rows: dials.filter((dial) => dial.operation === number).flatMap(rowsOf),
-    }));
+  return (page.routing?.operations ?? []).map(({ number, title }) => ({
+    number: String(number),
+    title,
+    rows: dials.filter((dial) => dial.operation === String(number)).flatMap(rowsOf),
+  }));
 }
 
 function rowsOf({ name, table }: Extract<SheetBlock, { kind: 'dial' }>): DialRow[] {

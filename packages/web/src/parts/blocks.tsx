@@ -54,8 +54,6 @@ function BlockView({ block, deep }: { readonly block: SheetBlock; readonly deep:
           <Lines items={block.lines} numbered={false} />
         </div>
       );
-    case 'operation':
-      return <OperationView operation={block} />;
     case 'proof':
       return (
         <div className="proof">
@@ -84,14 +82,14 @@ function BlockView({ block, deep }: { readonly block: SheetBlock; readonly deep:
   }
 }
 
-function Lines({ items, numbered }: { readonly items: readonly string[]; readonly numbered: boolean }) {
+export function Lines({ items, numbered }: { readonly items: readonly string[]; readonly numbered: boolean }) {
   const lines = items.map((item, i) => <li key={keyed(item, i)}>{item}</li>);
   return numbered ? <ol className="lines">{lines}</ol> : <ul className="lines">{lines}</ul>;
 }
 
 const keyed = (text: string, place: number): string => `${place}-${text}`;
 
-function Facts({ rows }: { readonly rows: readonly FactView[] }) {
+export function Facts({ rows }: { readonly rows: readonly FactView[] }) {
   return (
     <dl className="facts">
       {rows.map(({ what, is }) => (
@@ -101,28 +99,6 @@ function Facts({ rows }: { readonly rows: readonly FactView[] }) {
         </div>
       ))}
     </dl>
-  );
-}
-
-function OperationView({ operation }: { readonly operation: Extract<SheetBlock, { kind: 'operation' }> }) {
-  const { number, title, time, cutter, numbers, cautions, why } = operation;
-  return (
-    <article className="operation">
-      <h4>
-        <span className="number">{number}</span> {title}
-      </h4>
-      <p className="secondary">
-        {time}
-        {cutter !== '' && `, cutter ${cutter}`}
-      </p>
-      {numbers.length > 0 && <Facts rows={numbers} />}
-      {cautions.map((c) => (
-        <p key={c} className="caution-line">
-          <strong>▲ Caution</strong> {c}
-        </p>
-      ))}
-      {why.length > 0 && <Lines items={why} numbered={false} />}
-    </article>
   );
 }
 
