@@ -10,7 +10,8 @@ import { workshopSchema } from '../lathe/schema.ts';
 import { expectedRa } from '../standards/finish/turned-roughness.ts';
 import { radians } from '../units/quantities.ts';
 import { choiceInWords } from './choice-in-words.ts';
-import { type CutWanted, chooseCut } from './choose-cut.ts';
+import { chooseCut } from './choose-cut.ts';
+import type { CutWanted } from './cut-candidate.ts';
 import { passHandling, usablePower } from './practice.ts';
 
 const workshop = workshopSchema('mm').parse(fullWorkshop);
@@ -116,6 +117,33 @@ describe('of all the speeds, feeds and numbers of passes there are', () => {
           // Only a speed below the published range can have saved the drive.
           expect(chosen.numbers.cuttingSpeed).toBeLessThan(w.speeds.low);
         }
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  test('where singing and size are judged, that grow with depth, the quickest that keeps both is found', () => {
+    const grows = fc.record({
+      error: fc.double({ min: 0.001, max: 0.5, noNaN: true }),
+      sings: fc.integer({ min: 20, max: 4000 }),
+    });
+    fc.assert(
+      fc.property(wanted, fc.constantFrom(...cutters), fc.constantFrom(...lathes), grows, (w, cutter, lathe, g) => {
+        const fares: CutWanted['fares'] = ({ depth, feed, rpm }) => {
+          const error = g.error * depth * feed;
+          return { error, most: error, taper: error, sings: Math.min(1, (depth * rpm) / g.sings) };
+        };
+        const chosen = chooseCut({ ...w, yielding: 0, fares }, cutter, lathe);
+        let best = Number.POSITIVE_INFINITY;
+        for (const cut of everyCut(w, lathe)) {
+          const { broken, time } = judged({ ...w, yielding: 0 }, cutter, lathe, cut.rpm, cut.feed, cut.passes);
+          const divisions = Math.floor(w.total / w.division + 1e-6);
+          const depth = divisions < 1 ? w.total : Math.ceil(divisions / cut.passes) * w.division;
+          const { error, sings } = fares({ depth, feed: cut.feed, rpm: cut.rpm });
+          if (broken.length === 0 && error <= w.bendingLimit && sings <= 0.25) best = Math.min(best, time);
+        }
+        if (Number.isFinite(best)) expect(chosen.time).toBeCloseTo(best, 6);
+        else if (chosen.broken.length === 0) expect(chosen.numbers.cuttingSpeed).toBeLessThan(w.speeds.low);
       }),
       { numRuns: 150 },
     );
