@@ -28,6 +28,8 @@ export interface Composition {
   readonly board: Board;
   readonly paper: Paper;
   readonly scale: number;
+  /** Where the main view lies on the sheet. */
+  readonly view: View;
   /** Everything is inside the frame and clear of the title block. */
   readonly fits: boolean;
   /** How many marks went into the table. */
@@ -240,7 +242,8 @@ function settleAt(
   const spare = title.top - 4 - region.top - (extent.bottom - extent.top);
   const across = (region.right - region.left - (extent.right - extent.left)) / 2;
   const down = share * Math.max(0, spare);
-  sheet.merge(main, { x: region.left + across - extent.left, y: region.top + down - extent.top });
+  const view = { x: region.left + across - extent.left, y: region.top + down - extent.top, scale };
+  sheet.merge(main, view);
   const moved = sheet.extent() ?? extent;
   const fits = within(moved, grown(region, 0.01)) && moved.bottom <= title.top - 3;
   const taken = [...sheet.boxes(), title];
@@ -256,7 +259,7 @@ function settleAt(
   const homeless = details.filter((detail) => !put(detail));
   const onSheet = [1, 2, 3].some((blocks) => put(drawTable(table, blocks)));
   if (!onSheet) put(continuedNote());
-  return { board: sheet, paper, scale, fits, lost, homeless, overflow: onSheet ? [] : table };
+  return { board: sheet, paper, scale, view, fits, lost, homeless, overflow: onSheet ? [] : table };
 }
 
 function continuedNote(): Board {

@@ -32,7 +32,7 @@ export function drawPartSheets(part: PartResult, settings: DrawingSettings): [Sc
   });
   const text = { title: settings.title, description: describePart(part, settings) };
   return [
-    { ...paper, ...text, items: board.items },
+    { ...paper, ...text, items: board.items, view: composition.view },
     ...more.map((further, i) => ({
       ...further.paper,
       title: `${settings.title}, sheet ${i + 2}`,

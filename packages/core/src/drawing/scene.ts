@@ -67,4 +67,6 @@ export interface Scene {
   readonly title: string;
   readonly description: string;
   readonly items: readonly Item[];
+  /** Where the left face of a drawn part meets its axis, and how large it is drawn, so that a place on the sheet is a place on the part. */
+  readonly view?: { readonly x: Mm; readonly y: Mm; readonly scale: number } | undefined;
 }

@@ -51,6 +51,7 @@ export function jobPage(
     ...headOf(document, job),
     drawing: drawingOf(job, assessment.part, 'screen') ?? null,
     sizes: sizeRows(document, assessment.part?.dimensions ?? [], settings),
+    spans: spansOf(assessment.part),
     ...foundIn(job, assessment, settings),
     sheets: {
       evidence: sheets.evidence(),
@@ -85,6 +86,7 @@ export function createPageMaker(staged: StagedAssessor): PageMaker {
           ...headOf(document, job),
           drawing: drawn(soFar.part, drawingSettings(job), 'screen') ?? null,
           sizes: sizeRows(document, soFar.part?.dimensions ?? [], settings),
+          spans: spansOf(soFar.part),
           sheets: { part: sheets.part() },
         };
       if (stage === 'evidence') return { sheets: { evidence: sheets.evidence() } };
@@ -119,6 +121,12 @@ function headOf(document: unknown, job: Job) {
     units: job.units,
     document,
   };
+}
+
+/** Where sections and grooves lie along the part. */
+function spansOf(part: PartResult | undefined): JobPage['spans'] {
+  const placed = part ? [...part.outside, ...part.inside, ...part.grooves] : [];
+  return placed.map(({ feature, from, to }) => ({ feature: feature.id, from, to }));
 }
 
 /** The drawing; undefined while there is nothing to draw. */

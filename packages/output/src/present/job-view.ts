@@ -269,6 +269,8 @@ export interface JobPage {
   /** SVG in the screen's colours; null while there is nothing to draw. */
   readonly drawing: string | null;
   readonly sizes: readonly SizeRow[];
+  /** Where features lie along the part, from its left face [mm]. */
+  readonly spans: readonly { readonly feature: string; readonly from: number; readonly to: number }[];
   readonly stages: readonly { readonly stage: StageName; readonly name: string; readonly stands: string }[];
   readonly findings: readonly FindingView[];
   readonly cautions: readonly { readonly about: string; readonly lines: readonly string[] }[];

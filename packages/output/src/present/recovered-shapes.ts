@@ -46,6 +46,7 @@ export function shapeViews(result: RecoverResult, context: ViewContext): Recover
 function shapeView(shape: Shape, result: RecoverResult, context: ViewContext): RecoveredFeatureView {
   const { settings, places } = context;
   const shown = shape.candidates.filter((c, i) => i === 0 || c.probability > 0.005).slice(0, mostShown);
+  const openAs = `${shape.of}.${shape.field ?? 'shape'}`;
   const feature = places.get(shape.of);
   const at: DocumentPath | null = feature && shape.field !== undefined ? [...feature, shape.field] : null;
   return {
@@ -62,7 +63,8 @@ function shapeView(shape: Shape, result: RecoverResult, context: ViewContext): R
     ownAt: at,
     entered: enteredAt(at, context),
     decision: decisionAbout(shape.of, context),
-    isOpen: isLeftOpen(shape.of, context),
+    openAs,
+    isOpen: isLeftOpen(openAs, context),
     conflicts: [],
   };
 }

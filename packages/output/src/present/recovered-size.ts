@@ -53,6 +53,7 @@ export function sizeView(size: RecoveredSize, context: ViewContext): RecoveredFe
     ownAt: isMate ? null : at,
     entered: enteredAt(at, context),
     decision,
+    openAs: size.of,
     isOpen: isLeftOpen(size.of, context),
     conflicts: [],
   };

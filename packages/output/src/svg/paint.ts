@@ -18,8 +18,9 @@ export function paintSvg(scene: Scene, options: PaintOptions = {}): string {
   const size = theme === 'paper' ? ` width="${width}mm" height="${height}mm"` : '';
   // What is inside an image cannot be reached; a group can hold buttons.
   const role = options.interactive ? 'group' : 'img';
+  const view = options.interactive ? viewAttributes(scene) : '';
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg"${size} viewBox="0 0 ${width} ${height}" role="${role}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg"${size} viewBox="0 0 ${width} ${height}" role="${role}"${view}>`,
     `<title>${xmlText(scene.title)}</title>`,
     `<desc>${xmlText(scene.description)}</desc>`,
     `<rect class="sheet" width="${width}" height="${height}" fill="${colour(theme, 'paper')}"/>`,
@@ -29,6 +30,11 @@ export function paintSvg(scene: Scene, options: PaintOptions = {}): string {
     '</svg>',
     '',
   ].join('\n');
+}
+
+/** Where the left face of the part is and how large it is drawn, for whoever points at it. */
+function viewAttributes({ view }: Scene): string {
+  return view ? ` data-left="${number(view.x)}" data-scale="${view.scale}"` : '';
 }
 
 function paintItem(item: Item, theme: Theme, interactive: boolean): string {
