@@ -15,12 +15,22 @@ import { noRoute, stockSheet } from '../sheets/stock.ts';
 import { stopPointSheet } from '../sheets/stop-points.ts';
 import { summarySheet } from '../sheets/summary.ts';
 import { paintSvg } from '../svg/paint.ts';
+import { splitPages } from './pages.ts';
 import { printable, printableScene } from './printable.ts';
-import { typeset } from './typeset.ts';
+import { typeset, typesetPicture } from './typeset.ts';
 
 export type { PacketInput } from '../sheets/context.ts';
 
 export function makePacket(input: PacketInput): Uint8Array {
+  return typeset(packetFiles(input));
+}
+
+/** The same packet as pictures, one a page. */
+export function packetPages(input: PacketInput): string[] {
+  return splitPages(typesetPicture(packetFiles(input)));
+}
+
+function packetFiles(input: PacketInput): Record<string, string> {
   const context: PacketContext = { ...input, settings: presentSettings(input.job) };
   const pictures: Record<string, string> = {};
   const put = (file: string, scene: Scene): void => {
@@ -38,7 +48,7 @@ export function makePacket(input: PacketInput): Uint8Array {
   ]);
   const { lost } = printable([summarySheet(context, ''), rest]);
   const document = printable(documentOf(context, [summarySheet(context, lostWords(lost)), ...rest])).value;
-  return typeset({ ...pictures, 'packet.json': JSON.stringify(document) });
+  return { ...pictures, 'packet.json': JSON.stringify(document) };
 }
 
 function documentOf({ job }: PacketContext, sheets: readonly Sheet[]): PacketDocument {

@@ -29,8 +29,19 @@ function getReady(): Ready {
   return ready;
 }
 
-/** The same files give the same bytes. @throws Error with what the typesetter says when it refuses */
+type Laid = NonNullable<ReturnType<NodeCompiler['compile']>['result']>;
+
+/** As PDF: the same files give the same bytes. @throws Error with what the typesetter says when it refuses */
 export function typeset(files: Readonly<Record<string, string>>): Uint8Array {
+  return laidOut(files, (compiler, document) => compiler.pdf(document));
+}
+
+/** As one picture, all pages below each other. @throws Error with what the typesetter says when it refuses */
+export function typesetPicture(files: Readonly<Record<string, string>>): string {
+  return laidOut(files, (compiler, document) => compiler.plainSvg(document));
+}
+
+function laidOut<T>(files: Readonly<Record<string, string>>, write: (compiler: NodeCompiler, document: Laid) => T): T {
   const { compiler, template: mainFileContent } = getReady();
   compiler.resetShadow();
   for (const [name, content] of Object.entries(files)) compiler.mapShadow(`${workspace}${name}`, Buffer.from(content));
@@ -40,8 +51,8 @@ export function typeset(files: Readonly<Record<string, string>>): Uint8Array {
     const reasons = done.takeDiagnostics()?.shortDiagnostics ?? [];
     throw new Error(`The packet could not be set: ${JSON.stringify(reasons)}`);
   }
-  const pdf = compiler.pdf(document);
+  const written = write(compiler, document);
   compiler.resetShadow();
   compiler.evictCache(remembered);
-  return pdf;
+  return written;
 }

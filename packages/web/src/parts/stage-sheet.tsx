@@ -44,7 +44,7 @@ export function StageSheet({ id, job, page, stage, marks, choose }: Props) {
     <section className="sheet" id="sheet" role="tabpanel" aria-labelledby={`stage-${stage}`} tabIndex={-1}>
       <h2>{headings[stage]}</h2>
       <HelpHere key={stage} {...helpAtHead(stage, page)} />
-      {stage === 'record' && <Downloads id={id} />}
+      {stage === 'record' && <Downloads id={id} job={job} />}
       {stage === 'bench' && <BenchLog key={id} job={id} page={page} />}
       {afterTyping[stage] !== undefined && (
         <>
