@@ -6,7 +6,7 @@ import { dutySchema, mateSchema } from '../duty/schema.ts';
 import { evidenceSchema, inspectionSchema } from '../evidence/schema.ts';
 import { partSchema } from '../part/schema.ts';
 import { routeSchema } from '../route/schema.ts';
-import { idField, numberField, textField } from '../units/fields.ts';
+import { idField, lengthField, numberField, textField } from '../units/fields.ts';
 import type { LengthUnit } from '../units/length.ts';
 
 export const hazards = [
@@ -52,6 +52,22 @@ function jobBody(unit: LengthUnit) {
         }),
       )
       .max(200)
+      .optional(),
+    photographs: z
+      .array(
+        z.strictObject({
+          id: idField,
+          file: z
+            .string()
+            .regex(/^[0-9a-f]{64}$/, 'the SHA-256 of the picture in hexadecimal digits')
+            .describe('the picture among the attachments: SHA-256 of its content'),
+          shows: textField('what it shows, in words for those who do not see it', 500).optional(),
+          of: z.string().max(130).describe('specimen, mate, feature or dimension it shows: guide.diameter').optional(),
+          along: lengthField(unit, "place along the part from the feature's left end", { zero: true }).optional(),
+        }),
+      )
+      .max(200)
+      .describe('photographs of the originals and of the new part')
       .optional(),
     notes: textField('notes', 20000).optional(),
     sheet: z

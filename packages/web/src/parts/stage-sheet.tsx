@@ -7,6 +7,7 @@ import { JobForm } from '../forms/job-form.tsx';
 import { PartForms } from '../forms/part-forms.tsx';
 import { HelpHere } from '../help/in-place.tsx';
 import { helpOfStage, meaningsIn } from '../help/where.ts';
+import { Photographs } from '../photos/photographs.tsx';
 import { useGauges } from '../use-gauges.ts';
 import type { OpenJob } from '../use-job.ts';
 import { Blocks } from './blocks.tsx';
@@ -39,6 +40,9 @@ const afterTyping: Partial<Readonly<Record<StageName, string>>> = {
   inspection: 'Size by size',
 };
 
+/** Where there is something to be photographed. */
+const photographed: readonly StageName[] = ['evidence', 'inspection'];
+
 export function StageSheet({ id, job, page, stage, marks, choose }: Props) {
   return (
     <section className="sheet" id="sheet" role="tabpanel" aria-labelledby={`stage-${stage}`} tabIndex={-1}>
@@ -55,6 +59,7 @@ export function StageSheet({ id, job, page, stage, marks, choose }: Props) {
       <Blocks blocks={page.sheets[stage]} />
       {stage === 'part' && page.sizes.length > 0 && <SizeTable job={job} page={page} marks={marks} choose={choose} />}
       {afterTyping[stage] === undefined && <StageForms job={job} page={page} stage={stage} />}
+      {photographed.includes(stage) && <Photographs key={id} job={job} sizes={page.sizes} choose={choose} />}
     </section>
   );
 }
