@@ -1,0 +1,167 @@
+/** The route: what is wished, how long it takes, and the operations in order, to be moved, kept, left out or done otherwise. */
+import type { JobPage, OperationView, RouteView, SetupView } from '@sparewright/output/present/job-view';
+import { useState } from 'react';
+import { listAt, type Path } from '../document.ts';
+import { Blocks, Facts, Lines } from '../parts/blocks.tsx';
+import type { OpenJob } from '../use-job.ts';
+import { OperationRow } from './operation-row.tsx';
+import { orderWith } from './order.ts';
+import { RouteWishes } from './route-wishes.tsx';
+import { useDrag } from './use-drag.ts';
+
+const orderPath: Path = ['route', 'order'];
+
+interface Props {
+  readonly job: OpenJob;
+  readonly page: JobPage;
+}
+
+export function RouteStage({ job, page }: Props) {
+  const route = page.routing;
+  if (!route) return <Blocks blocks={page.sheets.route} />;
+  return (
+    <>
+      <RouteWishes form={job} chucks={route.chucks} />
+      <Times route={route} />
+      <Operations job={job} route={route} />
+      <details className="folded stock-fold" open>
+        <summary>What to buy, cut and lay out</summary>
+        <Blocks blocks={page.sheets.route} />
+      </details>
+    </>
+  );
+}
+
+function Times({ route: { time, compared } }: { readonly route: RouteView }) {
+  return (
+    <p className="route-time">
+      <strong>Time at the lathe, setting up included: {time}.</strong>
+      {compared && (
+        <>
+          {' '}
+          {compared.says} <span className="secondary">The planner’s: {compared.planner}.</span>
+        </>
+      )}
+    </p>
+  );
+}
+
+function Operations({ job, route }: { readonly job: OpenJob; readonly route: RouteView }) {
+  const { operations, setups } = route;
+  const [open, setOpen] = useState<string>();
+  const [said, setSaid] = useState('');
+  const order = listAt(job.document, orderPath).filter((id) => typeof id === 'string');
+
+  const put = (ids: readonly string[], what: string): void => {
+    job.put(orderPath, ids.length === 0 ? undefined : [...ids]);
+    setSaid(what);
+  };
+  const move = (from: number, to: number): void =>
+    put(orderWith(operations, order, from, to), `${operations[from]?.title} now stands at place ${to + 1}.`);
+  const keep = (at: number): void =>
+    put(orderWith(operations, order, at, at), `${operations[at]?.title} is kept between its neighbours.`);
+  const free = (operation: OperationView): void =>
+    put(
+      order.filter((id) => id !== operation.id),
+      `The planner may move ${operation.title} again.`,
+    );
+  const { drag, list } = useDrag(operations, move);
+  const befores = worksBefore(route);
+
+  return (
+    <section className="operations" aria-label="Operations" ref={list}>
+      <div className="order-tools">
+        <button
+          type="button"
+          onClick={() =>
+            put(
+              operations.map((o) => o.id),
+              'Every operation is kept where it stands.',
+            )
+          }
+        >
+          Keep the whole order
+        </button>
+        <button
+          type="button"
+          disabled={order.length === 0}
+          onClick={() => put([], 'The planner orders all of it again.')}
+        >
+          Leave the order to the planner
+        </button>
+        <span role="status" className="understood">
+          {said}
+        </span>
+      </div>
+      {setups.map((setup) => (
+        <div key={setup.id} className="setup">
+          <SetupHead setup={setup} />
+          <ol>
+            {operations.map(
+              (o, at) =>
+                o.setup === setup.id && (
+                  <OperationRow
+                    key={o.id}
+                    job={job}
+                    route={route}
+                    operation={o}
+                    setup={setup}
+                    before={befores[at] ?? setup.work}
+                    at={at}
+                    drag={drag}
+                    isOpen={open === o.id}
+                    toggle={() => setOpen(open === o.id ? undefined : o.id)}
+                    isKept={order.includes(o.id)}
+                    move={move}
+                    keep={() => keep(at)}
+                    free={() => free(o)}
+                  />
+                ),
+            )}
+          </ol>
+        </div>
+      ))}
+    </section>
+  );
+}
+
+function worksBefore({ operations, setups }: RouteView): SetupView['work'][] {
+  const found: SetupView['work'][] = [];
+  let [setup, work]: [SetupView | undefined, SetupView['work'] | undefined] = [undefined, undefined];
+  for (const o of operations) {
+    if (o.setup !== setup?.id) {
+      setup = setups.find((s) => s.id === o.setup);
+      work = setup?.work;
+    }
+    if (work) found.push(work);
+    work = o.leaves ?? work;
+  }
+  return found;
+}
+
+function SetupHead({ setup }: { readonly setup: SetupView }) {
+  return (
+    <header>
+      <h3 className="large">
+        Setup {setup.number}: {setup.title}
+      </h3>
+      {setup.notices.map((n) => (
+        <p key={n.says} className={`notice ${n.level}`}>
+          {n.says} {n.helps}
+        </p>
+      ))}
+      {setup.cautions.map((c) => (
+        <p key={c} className="caution-line">
+          <strong>▲ Caution</strong> {c}
+        </p>
+      ))}
+      <details className="folded">
+        <summary>
+          How it is held, and why<span className="unseen"> in setup {setup.number}</span>
+        </summary>
+        <Facts rows={setup.facts} />
+        {setup.why.length > 0 && <Lines items={setup.why} numbered={false} />}
+      </details>
+    </header>
+  );
+}
