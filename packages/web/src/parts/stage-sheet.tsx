@@ -8,6 +8,7 @@ import { PartForms } from '../forms/part-forms.tsx';
 import { HelpHere } from '../help/in-place.tsx';
 import { helpOfStage, meaningsIn } from '../help/where.ts';
 import { Photographs } from '../photos/photographs.tsx';
+import { RouteStage } from '../route/route-stage.tsx';
 import { useGauges } from '../use-gauges.ts';
 import type { OpenJob } from '../use-job.ts';
 import { Blocks } from './blocks.tsx';
@@ -56,7 +57,7 @@ export function StageSheet({ id, job, page, stage, marks, choose }: Props) {
           <h3 className="large">{afterTyping[stage]}</h3>
         </>
       )}
-      <Blocks blocks={page.sheets[stage]} />
+      {stage === 'route' ? <RouteStage job={job} page={page} /> : <Blocks blocks={page.sheets[stage]} />}
       {stage === 'part' && page.sizes.length > 0 && <SizeTable job={job} page={page} marks={marks} choose={choose} />}
       {afterTyping[stage] === undefined && <StageForms job={job} page={page} stage={stage} />}
       {photographed.includes(stage) && <Photographs key={id} job={job} sizes={page.sizes} choose={choose} />}
