@@ -7,6 +7,12 @@ export const structure = {
       "Young, Budynas, Sadegh, Roark's Formulas for Stress and Strain, 8th ed., table 8.1: shear, moment, slope and deflection of straight beams",
     kind: 'from memory',
   },
+  'roark-9.2': {
+    title:
+      "Young, Budynas, Sadegh, Roark's Formulas for Stress and Strain, 8th ed., table 9.2: circular rings under equal radial forces equally spaced",
+    kind: 'from memory',
+    note: 'agrees with the ring under two opposite forces, and with the energy of bending worked out anew in the tests',
+  },
   'przemieniecki-ch5': {
     title:
       'Przemieniecki, Theory of Matrix Structural Analysis (1968), section 5.6: stiffness of a beam element with shear',
@@ -151,6 +157,11 @@ export const structure = {
     title: 'Craig, Bampton, Coupling of Substructures for Dynamic Analyses, AIAA J. 6 (1968) 1313-1319',
     kind: 'from memory',
     note: 'proved in the tests by the whole beam',
+  },
+  'sisson-kegg-1969': {
+    title: 'Sisson, Kegg, An Explanation of Low-Speed Chatter Effects, J. Eng. Ind. 91 (1969) 951-958',
+    kind: 'from memory',
+    note: 'for the observation that a finite edge radius quietens slow cuts; the averaging over the land is our own simplest form of it',
   },
   'brent-1973': {
     title: 'Brent, Algorithms for Minimization without Derivatives (1973), chapters 4 and 5',

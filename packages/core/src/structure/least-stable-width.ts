@@ -8,14 +8,16 @@ import { quiet, type RegenerativeCut, rubbingTimeOf, type StabilityLimit } from 
 /**
  * The limit over all spindle speeds near a cutting speed: the foot of the lobes, as derived in regeneration.ts.
  *
- * A land as long as a wave is pressed up as much as down, so that short waves are damped less: by 2(1 − cos kl)/(kl)², from the
- * metal pressed aside along the land l by a wave of ω = k v.
+ * A land of length l levels waves that are not much longer than itself: it leaves w = |sin(kl/2)/(kl/2)| of a wave of ω = k v for
+ * the next turn to cut, and the metal pressed aside along it damps by w² of what it would under a long wave. With
+ * 1/G = −b Kf [(1 − w e^(−iφ)) + iγ], γ = w² ω C/(Kf v), the least b over all φ follows from a quadratic in 1/b.
  *
  * @param grid  from {@link lobeGrid}
  * @param rubbingTime  C/(Kf v) [s]
  * @param landTime  time in which the cut passes the land that rubs, l/v; 0 for a land much shorter than the waves [s]
  * @returns chip breadth times chip stiffness at the limit, infinite when nothing sings [N/mm]
  * @source ALT131; methods-dynamics §2 and §4; wu-1989 metal pressed aside
+ * @source sisson-kegg-1969 a rounded edge leaves no waves shorter than itself
  * @valid as {@link leastStableWidth}; as close as the grid is fine
  * @example leastOnGrid(lobeGrid([{ frequency: 150, stiffness: 5000, damping: 0.05, direction: 1 }], new Float64Array([157.32])), 0, 0) → 525.0
  */
@@ -23,15 +25,21 @@ export function leastOnGrid({ count, entries }: FacedGrid, rubbingTime: number, 
   let least = Infinity;
   for (let at = 0; at < perFrequency * count; at += perFrequency) {
     const w = entries[at] ?? 0;
-    const rubbing = w * rubbingTime * shareOfLand(w * landTime);
-    const limit = leastAtFrequency(entries[at + 1] ?? 0, entries[at + 2] ?? 0, entries[at + 3] ?? 0, rubbing);
+    const left = leftSquared(w * landTime);
+    const limit = leastAtFrequency(
+      entries[at + 1] ?? 0,
+      entries[at + 2] ?? 0,
+      entries[at + 3] ?? 0,
+      w * rubbingTime * left,
+      left,
+    );
     if (limit < least) least = limit;
   }
   return least;
 }
 
-/** Rubbing of a land over that of one much shorter than the wave; kl its length in radians of wave. */
-function shareOfLand(kl: number): number {
+/** Square of the share of a wave that a land leaves, sin²(kl/2)/(kl/2)²; kl its length in radians of wave. */
+function leftSquared(kl: number): number {
   const x = kl * kl;
   // The series is right to 4·10⁻⁹ up to kl = 1, where most cuts lie.
   if (x < 1) return 1 - (x / 12) * (1 - (x / 30) * (1 - (x / 56) * (1 - x / 90)));
@@ -39,14 +47,15 @@ function shareOfLand(kl: number): number {
 }
 
 /**
- * Least load at which one frequency can go on, over both phases that can be: with sin β = s, 1 − cos φ is
- * 1 + cos(β + lag) or 1 − cos(β − lag).
+ * Least load at which one frequency can go on, whatever the phase of the wave before: with Z = 1/|G| and m = cos + γ sin of
+ * atan(Q/P), (Z/B)² − 2 m (Z/B) + 1 + γ² − w² = 0.
  */
-function leastAtFrequency(real: number, sine: number, cosine: number, rubbing: number): number {
-  const s = sine - rubbing * cosine;
-  if (s < -1 || s > 1) return Infinity;
-  const c = Math.sqrt(1 - s * s);
-  return -real / (1 + Math.abs(c * cosine) - s * sine);
+function leastAtFrequency(real: number, sine: number, cosine: number, rubbing: number, leftSquare: number): number {
+  const m = cosine + rubbing * sine;
+  const square = m * m - 1 - rubbing * rubbing + leftSquare;
+  if (square < 0) return Infinity;
+  const root = m + Math.sqrt(square);
+  return root > 0 ? -real / (cosine * root) : Infinity;
 }
 
 /**
@@ -69,7 +78,7 @@ export function leastStableWidth(modes: readonly OrientedMode[], cut: Regenerati
     const { re, im } = receptanceAt(modes, omega / (2 * Math.PI));
     if (re >= 0) return Infinity;
     const size = re * re + im * im;
-    return leastAtFrequency(re / size, im / Math.sqrt(size), -re / Math.sqrt(size), omega * rubbingTime);
+    return leastAtFrequency(re / size, im / Math.sqrt(size), -re / Math.sqrt(size), omega * rubbingTime, 1);
   };
   const omega = Float64Array.from({ length: grid.count }, (_, i) => grid.entries[perFrequency * i] ?? 0);
   const loads = Float64Array.from(omega, at);

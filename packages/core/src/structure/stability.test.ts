@@ -182,18 +182,38 @@ describe('what cannot be is refused', () => {
   });
 });
 
-test('a land that rubs on short waves: its share is what a wave presses aside along it, summed up piece by piece [wu-1989]', () => {
+test('a land on short waves: what it levels and presses aside summed up piece by piece, and every phase tried [wu-1989]', () => {
   const mode = { frequency: 150, stiffness: 5000, damping: 0.05, direction: 1 };
   const frequency = 160;
   const grid = lobeGrid([mode], new Float64Array([frequency]));
+  const { re, im } = receptance([mode], frequency);
+  const [p, q] = [re / (re * re + im * im), -im / (re * re + im * im)];
   for (const length of [0.01, 0.5, 1.5, 2.5, 4]) {
-    // A land of that many radians of wave: the part of the pressed volume in step with the velocity, against that of a short land.
+    // A land of that many radians of wave: the mean of the wave along it is what it leaves; the pressed volume in step with the
+    // velocity, against that of a land much shorter, is what it damps.
     const pieces = 20_000;
-    let pressed = 0;
-    for (let i = 0; i < pieces; i++) pressed += (Math.sin(((i + 0.5) * length) / pieces) * length) / pieces;
-    const share = pressed / (length ** 2 / 2);
+    let [pressed, across, along] = [0, 0, 0];
+    for (let i = 0; i < pieces; i++) {
+      const at = ((i + 0.5) * length) / pieces;
+      pressed += (Math.sin(at) * length) / pieces;
+      across += Math.sin(at) / pieces;
+      along += Math.cos(at) / pieces;
+    }
+    const left = Math.hypot(across, along);
     const rubbing = 1e-4;
-    const landTime = length / (2 * Math.PI * frequency);
-    expect(leastOnGrid(grid, rubbing, landTime) / leastOnGrid(grid, rubbing * share, 0)).toBeCloseTo(1, 6);
+    const damped = (2 * Math.PI * frequency * rubbing * pressed) / (length ** 2 / 2);
+    // −Q (1 − w cos φ) = −P (w sin φ + γ) at the phases that can be.
+    const off = (phase: number) => q * (1 - left * Math.cos(phase)) - p * (left * Math.sin(phase) + damped);
+    let least = Infinity;
+    const steps = 200_000;
+    for (let i = 0; i < steps; i++) {
+      const [a, b] = [(2 * Math.PI * i) / steps, (2 * Math.PI * (i + 1)) / steps];
+      if (off(a) * off(b) > 0) continue;
+      const phase = a + ((b - a) * off(a)) / (off(a) - off(b));
+      least = Math.min(least, -p / (1 - left * Math.cos(phase)));
+    }
+    const found = leastOnGrid(grid, rubbing, length / (2 * Math.PI * frequency));
+    if (least === Infinity) expect(found).toBe(Infinity);
+    else expect(found / least).toBeCloseTo(1, 5);
   }
 });
