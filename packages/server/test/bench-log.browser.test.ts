@@ -3,6 +3,8 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { complaintsOfAxe, openScreens, type Screens, views } from './open-screens.ts';
 
+const patiently = { timeout: 15_000 };
+
 let screens: Screens;
 beforeAll(async () => {
   screens = await openScreens();
@@ -36,7 +38,9 @@ describe('the log of the bench', () => {
       await logged(page)
         .filter({ hasText: `34.25 read, ${asked} asked` })
         .waitFor();
-      await expect.poll(() => inStore(job)).toMatchObject([{ kind: 'pass', read: '34.25', asked, operation: '2' }]);
+      await expect
+        .poll(() => inStore(job), patiently)
+        .toMatchObject([{ kind: 'pass', read: '34.25', asked, operation: '2' }]);
       expect(await page.locator('.which').textContent()).toContain('2 of 3');
       expect(await page.getByLabel('Asked, mm').inputValue()).not.toBe(asked);
       await page.locator('.lesson', { hasText: '+0.050 mm on average over one pass' }).waitFor();
@@ -53,7 +57,7 @@ describe('the log of the bench', () => {
       await page.keyboard.type('33,42');
       await page.keyboard.press('Enter');
       await expect
-        .poll(async () => (await inStore(job)).map((e) => e.read ?? e.kind))
+        .poll(async () => (await inStore(job)).map((e) => e.read ?? e.kind), patiently)
         .toEqual(['sound', '34.21', '33,42']);
       await page.keyboard.type('about 32');
       await page.keyboard.press('Enter');
@@ -78,7 +82,7 @@ describe('the log of the bench', () => {
     await screens.start();
     await page.reload();
     await page.locator('.logged').waitFor();
-    await expect.poll(async () => (await inStore(job)).length).toBe(3);
+    await expect.poll(async () => (await inStore(job)).length, patiently).toBe(3);
     await page.getByText('for the network').first().waitFor({ state: 'detached' });
     expect(await logged(page).count()).toBe(3);
     expect((await inStore(job)).map((e) => e.read ?? e.kind)).toEqual(['34.22', '33.41', 'sound']);
