@@ -2,16 +2,17 @@
  * What is known of the owner's lathe: every element with its bounds, what each test changed, where tests disagree, and which
  * test would teach most.
  */
-import { InputError } from '../errors.ts';
+import { DomainError, InputError } from '../errors.ts';
 import type { Finding } from '../finding.ts';
 import type { Belief, ElementId } from './elements.ts';
 import { identify, interval, jointOf, type Posterior, type State } from './identify.ts';
 import { latheClass } from './lathe-class.ts';
-import { type Observation, observations } from './observation.ts';
+import { type Known, type Observation, observations } from './observation.ts';
 import { priorBeliefs } from './prior-beliefs.ts';
 import { pushResult } from './push-test.ts';
 import type { Joint } from './sampling.ts';
 import type { Workshop } from './schema.ts';
+import type { LatheTests, PushTest } from './test-schema.ts';
 import { knownOf } from './workshop-known.ts';
 
 export interface Range {
@@ -64,7 +65,9 @@ const contradiction = 3;
 /**
  * What is known of the lathe of a workshop in a state; in its present one when left out.
  *
- * @throws InputError when a test names what is not there, DomainError when a push cannot be
+ * A test that says nothing yet, or cannot be, is passed over with a finding.
+ *
+ * @throws InputError when a state is named that is not there
  */
 export function latheKnowledge(workshop: Pick<Workshop, 'lathe' | 'cutters'>, state?: string): Knowledge {
   const { lathe } = workshop;
@@ -73,7 +76,7 @@ export function latheKnowledge(workshop: Pick<Workshop, 'lathe' | 'cutters'>, st
   const states: readonly State[] = tests.states ?? [];
   const present = state ?? tests.state;
   checkStates(states, tests.state);
-  const seen = observations(tests, knownOf(workshop));
+  const { seen, unusable } = looked(tests, knownOf(workshop));
   const posterior = identify(prior, states, seen);
   return {
     prior,
@@ -81,7 +84,40 @@ export function latheKnowledge(workshop: Pick<Workshop, 'lathe' | 'cutters'>, st
     state: present,
     joint: jointOf(prior, posterior, present),
     seen,
-    findings: [...disagreements(posterior), ...lostMotions(workshop), ...nothingTested(seen)],
+    findings: [...unusable, ...disagreements(posterior), ...lostMotions(workshop), ...nothingTested(seen)],
+  };
+}
+
+/** Every test by itself, so that one half written down does not take the others with it. */
+function looked(tests: LatheTests, known: Known): { readonly seen: Observation[]; readonly unusable: Finding[] } {
+  const seen: Observation[] = [];
+  const unusable: Finding[] = [];
+  const look = (id: string, one: LatheTests): void => {
+    try {
+      seen.push(...observations(one, known));
+    } catch (error) {
+      if (!(error instanceof DomainError || error instanceof InputError)) throw error;
+      const expected = error instanceof DomainError ? error.allowed : (error.issues[0]?.expected ?? error.message);
+      unusable.push(passedOver(id, expected));
+    }
+  };
+  for (const t of tests.pushes ?? []) look(t.id, { pushes: [t] });
+  for (const t of tests.taps ?? []) look(t.id, { taps: [t] });
+  for (const t of tests.collars ?? []) look(t.id, { collars: [t] });
+  for (const t of tests.passes ?? []) look(t.id, { passes: [t] });
+  for (const t of tests.cuts ?? []) look(t.id, { cuts: [t] });
+  return { seen, unusable };
+}
+
+function passedOver(id: string, expected: string): Finding {
+  return {
+    id: 'lathe.test-passed-over',
+    level: 'caution',
+    stage: 'bench',
+    at: id,
+    says: `This test is passed over; it takes ${expected}.`,
+    because: [],
+    remedies: ['write down what is missing', 'take the test out'],
   };
 }
 
@@ -124,8 +160,8 @@ const muchPlay = 20;
 
 function lostMotions({ lathe }: Pick<Workshop, 'lathe'>): Finding[] {
   return (lathe.tests?.pushes ?? []).flatMap((test): Finding[] => {
-    const { lostMotion } = pushResult(test.readings);
-    if (Math.abs(lostMotion) < muchPlay) return [];
+    const lostMotion = lostMotionOf(test);
+    if (lostMotion === undefined || Math.abs(lostMotion) < muchPlay) return [];
     return [
       {
         id: 'lathe.lost-motion',
@@ -140,6 +176,16 @@ function lostMotions({ lathe }: Pick<Workshop, 'lathe'>): Finding[] {
       },
     ];
   });
+}
+
+/** Undefined for a push that says nothing. */
+function lostMotionOf({ readings }: PushTest): number | undefined {
+  try {
+    return pushResult(readings).lostMotion;
+  } catch (error) {
+    if (error instanceof DomainError) return undefined;
+    throw error;
+  }
 }
 
 function nothingTested(seen: readonly Observation[]): Finding[] {

@@ -157,3 +157,35 @@ test('bare numbers in an inch workshop are inches', () => {
   expect(ask('cut-on-lathe', long(304)).verdict).toBeDefined();
   expect(() => ask('cut-on-lathe', long(305))).toThrow('304.8 mm');
 });
+
+test('a test half written down is passed over with a word, and the others count', () => {
+  const tests = {
+    pushes: [
+      { id: 'begun', at: 'tool edge', readings: [{ force: 0 }, { force: 100 }] },
+      {
+        id: 'nose',
+        at: 'spindle nose',
+        readings: [
+          { force: 0, up: 0 },
+          { force: 100, up: 4 },
+        ],
+      },
+    ],
+    passes: [
+      {
+        id: 'old',
+        bar: { diameter: 12, length: 40, grip: 18, material: '303' },
+        cutter: 'lost',
+        depth: 0.2,
+        feed: 0.05,
+        got: 0.19,
+      },
+    ],
+  };
+  const told = ask('lathe-knowledge', { workshop: { ...workshop, lathe: { ...workshop.lathe, tests } } });
+  expect(told.tests).toBe(1);
+  expect(told.findings).toMatchObject([
+    { id: 'lathe.test-passed-over', at: 'begun' },
+    { id: 'lathe.test-passed-over', at: 'old' },
+  ]);
+});
