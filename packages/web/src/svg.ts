@@ -2,11 +2,30 @@
 import type { FindingView, SizeRow } from '@sparewright/output/present/job-view';
 import { belongsTo } from './marks.ts';
 
-/** @throws Error when the text is no SVG, which the server never sends */
-export function readSvg(text: string, sizes: readonly SizeRow[]): SVGElement {
+/**
+ * A picture that only is looked at: its title and description are its name, and no tip of the mouse.
+ *
+ * @throws Error when the text is no SVG, which is never made
+ */
+export function readPicture(text: string): SVGElement {
+  const root = parsed(text);
+  const title = root.querySelector('title');
+  root.setAttribute('role', 'img');
+  root.setAttribute('aria-label', [title?.textContent, root.querySelector('desc')?.textContent].join('. '));
+  title?.remove();
+  return root;
+}
+
+function parsed(text: string): SVGElement {
   const read = new DOMParser().parseFromString(text, 'image/svg+xml');
   const root = document.importNode(read.documentElement, true);
   if (!(root instanceof SVGElement) || read.querySelector('parsererror')) throw new Error('the drawing is no SVG');
+  return root;
+}
+
+/** @throws Error when the text is no SVG, which is never made */
+export function readSvg(text: string, sizes: readonly SizeRow[]): SVGElement {
+  const root = parsed(text);
   // A picture may not hold buttons; a group may. Its title would show as a tip wherever the mouse rests.
   const title = root.querySelector('title');
   root.setAttribute('role', 'group');
@@ -54,14 +73,17 @@ export function markSvg(host: Element, marks: readonly string[], findings: reado
   }
 }
 
-/** Calls back with the mark that was clicked or chosen with the keyboard; arrow keys go from mark to mark. Answers how to stop. */
-export function whenChosen(host: Element, choose: (mark: string) => void): () => void {
+/**
+ * Calls back with the mark that was clicked or chosen with the keyboard, and how far from the left face of the part an outline
+ * was clicked [mm]; arrow keys go from mark to mark. Answers how to stop.
+ */
+export function whenChosen(host: Element, choose: (mark: string, fromLeft?: number) => void): () => void {
   const stop = new AbortController();
   host.addEventListener(
     'click',
-    ({ target }) => {
-      const mark = markOf(target);
-      if (mark !== undefined) choose(mark);
+    (event) => {
+      const mark = markOf(event.target);
+      if (mark !== undefined) choose(mark, fromLeftFace(event));
     },
     { signal: stop.signal },
   );
@@ -73,6 +95,20 @@ export function whenChosen(host: Element, choose: (mark: string) => void): () =>
     { signal: stop.signal },
   );
   return () => stop.abort();
+}
+
+/** Words and figures stand beside the part: only lines of the part itself are places on it. */
+function fromLeftFace({
+  target,
+  clientX,
+  clientY,
+}: Event & { clientX?: number; clientY?: number }): number | undefined {
+  if (!(target instanceof SVGPathElement) || clientX === undefined || clientY === undefined) return undefined;
+  const root = target.ownerSVGElement;
+  const [left, scale] = [Number(root?.dataset.left ?? NaN), Number(root?.dataset.scale ?? NaN)];
+  const onSheet = root?.getScreenCTM()?.inverse();
+  if (!onSheet || !Number.isFinite(left) || !(scale > 0)) return undefined;
+  return (new DOMPoint(clientX, clientY).matrixTransform(onSheet).x - left) / scale;
 }
 
 function onKey(host: Element, { key, target }: KeyboardEvent, choose: (mark: string) => void): boolean {

@@ -24,6 +24,8 @@ const cells = 40;
 const outcomes = 40;
 /** A reading that tells less than this is not proposed [bit]. */
 const worth = 0.05;
+/** A reading after which one is hardly surer is not worth the way to the bench. */
+const surer = 0.02;
 
 /** Usual gauges, proposed when the workshop has none that serves. */
 const usual: readonly Gauge[] = [
@@ -79,7 +81,9 @@ function ofSize(m: Measured, size: RecoveredSize, habits: PerHabit, input: Recov
     });
     return each.toSorted((a, b) => b.gain - a.gain).slice(0, 1);
   });
-  return found.filter((f) => f.gain > worth).toSorted((a, b) => b.gain - a.gain);
+  return found
+    .filter((f) => f.gain > worth && f.surenessThen - f.surenessNow >= surer)
+    .toSorted((a, b) => b.gain - a.gain);
 }
 
 function gaugesFor(m: Measured, length: Mm, owned: readonly Gauge[]): Gauge[] {

@@ -135,7 +135,8 @@ export interface RecoveredFeatureView {
   readonly bars: string | null;
   /** The ranked designs in words, likeliest first. */
   readonly designs: readonly { readonly written: string; readonly share: string }[];
-  readonly wear: readonly string[];
+  /** Metal gone, place by place, under the specimen it is of; its name is empty where there is only one. */
+  readonly wear: readonly { readonly on: string; readonly places: readonly string[] }[];
   /** What tells the first designs apart. */
   readonly lookAlike: string | null;
   /** What to measure next, the most telling first. */

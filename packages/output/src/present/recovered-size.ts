@@ -46,7 +46,7 @@ export function sizeView(size: RecoveredSize, context: ViewContext): RecoveredFe
             settings,
           ),
     designs: shown.map((d) => ({ written: d.written, share: sureness(d.probability, settings) })),
-    wear: size.wear.map((w) => wearWords(w, size, context)),
+    wear: wearBySpecimen(size, context),
     lookAlike: null,
     next: size.next.map((n) => presentProse(n.says, settings)),
     takes: isMate ? [] : size.limits.map((l) => takeOf(l, size, at, context)),
@@ -156,11 +156,17 @@ function newSection({ of, isShaft }: RecoveredSize, write: string, { job }: View
   return [...start, { at: [...list, count], value: record }];
 }
 
-function wearWords(wear: PlaceWear, { made }: RecoveredSize, { job, settings }: ViewContext): string {
+function wearBySpecimen({ wear }: RecoveredSize, context: ViewContext): RecoveredFeatureView['wear'] {
+  const specimens = [...new Set(wear.map((w) => w.specimen))];
+  return specimens.map((specimen) => ({
+    on: specimens.length > 1 ? nameOfSpecimen(specimen, context.job) : '',
+    places: wear.filter((w) => w.specimen === specimen).map((w) => wearWords(w, context)),
+  }));
+}
+
+function wearWords(wear: PlaceWear, { settings }: ViewContext): string {
   const { likely, range, condition, along, angle, reading } = wear;
-  const on = made.length > 1 ? nameOfSpecimen(wear.specimen, job) : '';
   const where = [
-    on,
     along === undefined ? '' : `${presentSize(along, settings)} along`,
     angle === undefined ? '' : `${angle}° round`,
   ].filter((w) => w !== '');
@@ -173,7 +179,7 @@ function wearWords(wear: PlaceWear, { made }: RecoveredSize, { job, settings }: 
       : likely < 0
         ? `${mm(-likely)} ${settings.units} gained`
         : `${mm(likely)} ${settings.units} gone, at most ${mm(range.high)}`;
-  return `${reading}, ${[condition, ...where].join(', ')}: ${lost}`;
+  return `${reading}, ${[condition, ...where].join(', ')}: ${lost}.`;
 }
 
 function nameOfSpecimen(id: string, job: ViewContext['job']): string {

@@ -2,6 +2,7 @@
 import type { Json } from '@sparewright/core/job/merge';
 import type { SizeRow } from '@sparewright/output/present/job-view';
 import { freeId, listAt, type Path, textAt } from '../document.ts';
+import { measuredSizes } from '../evidence/measured-sizes.ts';
 import type { Form } from '../use-job.ts';
 import { conditions } from './choices.ts';
 import { type Choice, choice, column, number, size, text, words } from './fields.ts';
@@ -14,10 +15,14 @@ interface Props {
   readonly gauges: readonly Choice[];
 }
 
+/** The heading over these is that of the next reading. */
 export function EvidenceForms({ form, sizes, gauges }: Props) {
+  const threads = listAt(form.document, ['part', 'threads']).map((t): Choice => {
+    const value = textAt(t, ['id']);
+    return { value, words: `thread on the ${textAt(t, ['on']).replaceAll('-', ' ')}` };
+  });
   return (
     <>
-      <h3 className="large">Enter what you measured</h3>
       <RecordTable
         form={form}
         path={specimens}
@@ -43,21 +48,36 @@ export function EvidenceForms({ form, sizes, gauges }: Props) {
         title="Limits from a manual or an old drawing"
         one="limit"
         columns={[
-          column(choice('of', 'Of', { choices: dimensionsOf(form, sizes), needed: true, wide: true })),
+          column(choice('of', 'Of', { choices: measuredSizes(form, sizes), needed: true, wide: true })),
           column(size('size', 'Size with its limits', { needed: true })),
           column(text('note', 'Where it stands', { wide: true })),
         ]}
         add={(document) => ({
-          of: dimensionsOf(form, sizes)[0]?.value ?? '',
+          of: measuredSizes(form, sizes)[0]?.value ?? '',
           size: listAt(document, manual).length === 0 ? '10 ±0.1' : '10',
         })}
       />
+      {(threads.length > 0 || listAt(form.document, flankAngles).length > 0) && (
+        <RecordTable
+          form={form}
+          path={flankAngles}
+          title="Flank angles of threads, found with gauges against the light"
+          one="flank angle"
+          columns={[
+            column(choice('of', 'Of the thread', { choices: threads, needed: true, wide: true })),
+            column(number('angle', 'Between the flanks', { unit: '°', needed: true })),
+            column(number('uncertainty', 'Sure to, one standard uncertainty', { unit: '°' })),
+          ]}
+          add={() => ({ of: threads[0]?.value ?? '', angle: 60 })}
+        />
+      )}
     </>
   );
 }
 
 const specimens: Path = ['evidence', 'specimens'];
 const manual: Path = ['evidence', 'manual'];
+const flankAngles: Path = ['evidence', 'flankAngles'];
 
 export function InspectionForms({ form, sizes, gauges }: Props) {
   return (
@@ -83,7 +103,7 @@ interface ReadingsProps extends Props {
 }
 
 function ReadingTable({ form, sizes, gauges, path, title, originals }: ReadingsProps) {
-  const dimensions = dimensionsOf(form, sizes);
+  const dimensions = measuredSizes(form, sizes);
   const taken: Choice[] = [
     ...listAt(form.document, specimens).map(named),
     ...listAt(form.document, ['mates']).map(named),
@@ -109,6 +129,7 @@ function ReadingTable({ form, sizes, gauges, path, title, originals }: ReadingsP
       ]}
       more={[
         number('temperature', 'Temperature of the part', { unit: '°C' }),
+        number('gaugeTemperature', 'Temperature of the gauge', { unit: '°C' }),
         number('crests', 'Pitches spanned, for a thread'),
         text('note', 'Note', { wide: true }),
       ]}
@@ -126,14 +147,6 @@ function nextReading(document: Json, path: Path, first: string): Json {
     return value === '' ? [] : [[key, value]];
   });
   return { of: first, ...Object.fromEntries(same), id: freeId('r', readings), value: '' };
-}
-
-function dimensionsOf(form: Form, sizes: readonly SizeRow[]): Choice[] {
-  const mates = listAt(form.document, ['mates']).map(named);
-  return [
-    ...sizes.map(({ id, title }) => ({ value: id, words: title })),
-    ...mates.map(({ value, words: what }) => ({ value: `${value}.size`, words: `size of the ${what}` })),
-  ];
 }
 
 function named(record: Json): Choice {

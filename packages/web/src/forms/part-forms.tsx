@@ -58,6 +58,23 @@ export function PartForms({ form }: { readonly form: Form }) {
         add={addSection}
         remove={removeSection}
       />
+      {listAt(form.document, outside).map((section, i) =>
+        is('curve')(section) ? (
+          <RecordTable
+            key={textAt(section, ['id'])}
+            form={form}
+            path={[...outside, i, 'points']}
+            title={`Points of the curve of the ${textAt(section, ['name']) || textAt(section, ['id'])}, from its left end`}
+            one="point"
+            columns={[
+              column(size('along', 'From its left end', { needed: true })),
+              column(size('diameter', 'Diameter there', { needed: true })),
+            ]}
+            ordered
+            add={(document) => listAt(document, [...outside, i, 'points']).at(-1) ?? { along: '0', diameter: '10 mm' }}
+          />
+        ) : null,
+      )}
       {(['left', 'right'] as const).map((side) => (
         <RecordTable
           key={side}
@@ -108,7 +125,6 @@ export function PartForms({ form }: { readonly form: Form }) {
         add={(document) => ({ id: newId(document, 'thread'), on: firstSection(document), from: 'end' })}
       />
       <NotTurnedTable form={form} sections={sections} />
-      <p className="secondary">Free curves through points keep their points here; they are changed in the file.</p>
     </>
   );
 }

@@ -49,8 +49,22 @@ function sectionOfKind(record: Json, kind: string): Json {
   const has = (key: string) => (tapers ? key !== 'diameter' : true);
   const base = kept.filter(has).reduce<Json>((r, key) => withKept(r, key, valueAt(record, [key])), { kind });
   const diameter = valueAt(record, ['diameter']) ?? valueAt(record, ['startDiameter']);
+  if (kind === 'curve') {
+    const [from, to] = [plainSize(diameter), plainSize(valueAt(record, ['length']))];
+    const points = [
+      { along: '0', diameter: from },
+      { along: to, diameter: from },
+    ];
+    return withValue(withValue(base, ['diameter'], undefined), ['points'], points);
+  }
   if (tapers) return withKept(withKept(base, 'startDiameter', diameter), 'endDiameter', diameter, kind === 'arc');
   return withKept(base, 'diameter', diameter);
+}
+
+/** A point of a curve is a plain length: the size without its tolerance. */
+function plainSize(size: Json | undefined): string {
+  const text = typeof size === 'string' || typeof size === 'number' ? String(size) : '';
+  return /^\s*[\d.,/ ]+\s*(?:mm|in|")?/.exec(text)?.[0].trim() || '10 mm';
 }
 
 export function withKept(record: Json, key: string, value: Json | undefined, arc = false): Json {
@@ -62,7 +76,7 @@ export const sectionColumns: readonly Column[] = [
   name,
   column(
     choice('kind', 'Shape', {
-      choices: words('cylinder', 'cone', 'arc', 'crown'),
+      choices: words('cylinder', 'cone', 'arc', 'crown', 'curve'),
       needed: true,
       become: sectionOfKind,
     }),

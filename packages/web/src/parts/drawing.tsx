@@ -1,27 +1,28 @@
 /** The part's own drawing, and the way in to its numbers. The server paints it; here it is put in place and made touchable. */
 
 import type { JobPage } from '@sparewright/output/present/job-view';
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { markSvg, readSvg, whenChosen } from '../svg.ts';
 
 interface Props {
   readonly page: JobPage;
   readonly marks: readonly string[];
-  readonly choose: (mark: string) => void;
+  readonly choose: (mark: string, fromLeft?: number) => void;
 }
 
 export function Drawing({ page, marks, choose }: Props) {
   const host = useRef<HTMLDivElement>(null);
   const [open, setOpen] = useState(false);
 
-  useEffect(() => {
+  // Before it is painted: a keystroke is not to wait for another frame.
+  useLayoutEffect(() => {
     const svg = page.drawing === null ? undefined : readSvg(page.drawing, page.sizes);
     host.current?.replaceChildren(...(svg ? [svg] : []));
   }, [page.drawing, page.sizes]);
 
   useEffect(() => (host.current ? whenChosen(host.current, choose) : undefined), [choose]);
 
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (host.current) markSvg(host.current, marks, page.findings);
   }, [marks, page]);
 

@@ -2,6 +2,8 @@
 
 import type { FindingView, StageName } from '@sparewright/output/present/job-view';
 import { useEffect, useRef, useState } from 'react';
+import { allFindings } from '../evidence/all-findings.ts';
+import type { Pointed } from '../evidence/place-on-part.ts';
 import { belongsTo } from '../marks.ts';
 import { go } from '../place.ts';
 import { Ways } from '../shelf/screen-head.tsx';
@@ -23,6 +25,7 @@ interface Props {
 export function JobScreen({ id, stage }: Props) {
   const job = useJob(id);
   const [marks, setMarks] = useState<readonly string[]>([]);
+  const [pointed, setPointed] = useState<Pointed>();
   const chosen = useRef<HTMLDivElement>(null);
   const page = job.view;
   const at = (next: StageName) => go({ screen: 'job', job: id, stage: next }, 'instead');
@@ -31,8 +34,11 @@ export function JobScreen({ id, stage }: Props) {
     document.title = page ? `${page.title} · Sparewright` : 'Sparewright';
   }, [page]);
 
-  const onDrawing = (mark: string): void => {
+  const onDrawing = (mark: string, fromLeft?: number): void => {
     setMarks([mark]);
+    // Where things are measured the place is wanted for the next reading, which takes the focus itself.
+    setPointed({ mark, fromLeft });
+    if (stage === 'evidence') return;
     // The field is there once the choice is on the page.
     requestAnimationFrame(() => chosen.current?.querySelector('input')?.focus());
   };
@@ -67,9 +73,17 @@ export function JobScreen({ id, stage }: Props) {
         </div>
         <StageStrip stages={page.stages} stage={stage} choose={at} />
         <div className="below">
-          <StageSheet id={id} job={job} page={page} stage={stage} choose={(mark) => setMarks([mark])} marks={marks} />
+          <StageSheet
+            id={id}
+            job={job}
+            page={page}
+            stage={stage}
+            choose={(mark) => setMarks([mark])}
+            marks={marks}
+            pointed={pointed}
+          />
           <div className="beside">
-            <Findings findings={page.findings} marks={marks} choose={onFinding} />
+            <Findings findings={allFindings(page)} marks={marks} choose={onFinding} />
             <Cautions page={page} />
           </div>
         </div>

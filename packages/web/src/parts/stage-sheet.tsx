@@ -1,6 +1,9 @@
 /** The chosen stage as a sheet. */
 import type { JobPage, StageName } from '@sparewright/output/present/job-view';
 import { BenchLog } from '../bench/bench-log.tsx';
+import { NewReading } from '../evidence/new-reading.tsx';
+import type { Pointed } from '../evidence/place-on-part.ts';
+import { Recovered } from '../evidence/recovered.tsx';
 import { DutyForms } from '../forms/duty-forms.tsx';
 import { EvidenceForms, InspectionForms } from '../forms/evidence-forms.tsx';
 import { JobForm } from '../forms/job-form.tsx';
@@ -23,6 +26,7 @@ interface Props {
   readonly stage: StageName;
   readonly marks: readonly string[];
   readonly choose: (mark: string) => void;
+  readonly pointed: Pointed | undefined;
 }
 
 const headings: Readonly<Record<StageName, string>> = {
@@ -37,14 +41,14 @@ const headings: Readonly<Record<StageName, string>> = {
 
 /** Where one comes to type, what was typed stands first and this over what follows from it; elsewhere one comes to read. */
 const afterTyping: Partial<Readonly<Record<StageName, string>>> = {
-  evidence: 'What the readings say',
+  evidence: 'Reading by reading',
   inspection: 'Size by size',
 };
 
 /** Where there is something to be photographed. */
 const photographed: readonly StageName[] = ['evidence', 'inspection'];
 
-export function StageSheet({ id, job, page, stage, marks, choose }: Props) {
+export function StageSheet({ id, job, page, stage, marks, choose, pointed }: Props) {
   return (
     <section className="sheet" id="sheet" role="tabpanel" aria-labelledby={`stage-${stage}`} tabIndex={-1}>
       <h2>{headings[stage]}</h2>
@@ -53,13 +57,15 @@ export function StageSheet({ id, job, page, stage, marks, choose }: Props) {
       {stage === 'bench' && <BenchLog key={id} job={id} page={page} />}
       {afterTyping[stage] !== undefined && (
         <>
-          <StageForms job={job} page={page} stage={stage} />
+          <StageForms job={job} page={page} stage={stage} pointed={pointed} marks={marks} />
           <h3 className="large">{afterTyping[stage]}</h3>
         </>
       )}
       {stage === 'route' ? <RouteStage job={job} page={page} /> : <Blocks blocks={page.sheets[stage]} />}
       {stage === 'part' && page.sizes.length > 0 && <SizeTable job={job} page={page} marks={marks} choose={choose} />}
-      {afterTyping[stage] === undefined && <StageForms job={job} page={page} stage={stage} />}
+      {afterTyping[stage] === undefined && (
+        <StageForms job={job} page={page} stage={stage} pointed={pointed} marks={marks} />
+      )}
       {photographed.includes(stage) && <Photographs key={id} job={job} sizes={page.sizes} choose={choose} />}
     </section>
   );
@@ -73,11 +79,19 @@ function helpAtHead(stage: StageName, page: JobPage) {
 }
 
 /** What can be typed at a stage. */
-function StageForms({ job, page, stage }: Pick<Props, 'job' | 'page' | 'stage'>) {
+function StageForms({ job, page, stage, pointed, marks }: Pick<Props, 'job' | 'page' | 'stage' | 'pointed' | 'marks'>) {
   const gauges = useGauges();
   switch (stage) {
     case 'evidence':
-      return <EvidenceForms form={job} sizes={page.sizes} gauges={gauges} />;
+      return (
+        <>
+          <h3 className="large">Enter what you measured</h3>
+          <NewReading form={job} page={page} gauges={gauges} pointed={pointed} />
+          {page.recovered && <Recovered job={job} recovered={page.recovered} marks={marks} />}
+          <h3 className="large">All that was measured</h3>
+          <EvidenceForms form={job} sizes={page.sizes} gauges={gauges} />
+        </>
+      );
     case 'part':
       return <PartForms form={job} />;
     case 'duty':
