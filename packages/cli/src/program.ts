@@ -6,6 +6,7 @@ import type { DataOptions } from './commands/backup.ts';
 import type { CutOptions } from './commands/cut.ts';
 import type { DrawingOptions } from './commands/drawing.ts';
 import type { LatheOptions } from './commands/lathe.ts';
+import type { LobesOptions } from './commands/lobes.ts';
 import type { PacketOptions } from './commands/packet.ts';
 import type { ServeOptions } from './commands/serve.ts';
 import type { TablesOptions } from './commands/tables.ts';
@@ -166,6 +167,34 @@ export function createProgram(terminal: Terminal, done: (code: ExitCode) => void
     .action(async (options: CutOptions) => {
       const { cutCommand } = await import('./commands/cut.ts');
       done(await cutCommand(options, terminal));
+    });
+
+  command(
+    'lobes',
+    'Draws how deep a cut may go at each of the lathe’s own speeds before it sings.',
+    [
+      'sparewright lobes --workshop examples/bench-lathe.workshop.json --material 303',
+      '    --diameter 8 --out 80 --feed 0.05 --depth 0.2 --speed 800 -o limit.svg',
+    ].join(' \\\n  '),
+  )
+    .requiredOption('-o, --output <file>', 'file to write, ending in .svg')
+    .requiredOption('--workshop <file>', 'lathe and cutters')
+    .requiredOption('--material <name>', 'what is cut, by any name')
+    .requiredOption('--diameter <length>', 'of the bar; bare numbers in the unit of the workshop')
+    .requiredOption('--out <length>', 'how far the bar stands out of the jaws')
+    .requiredOption('--feed <length>', 'for each turn')
+    .option('--depth <length>', 'of a cut to mark, on the radius')
+    .option('--speed <rpm>', 'of a cut to mark')
+    .option('--tailstock', 'the end is held by the tailstock centre')
+    .option(
+      '--grip <length>',
+      'held in the jaws; left out, the length of the jaws of the first chuck that takes the bar',
+    )
+    .option('--cutter <id>', 'as listed in the workshop; left out, its first turning cutter')
+    .option('--state <name>', 'state of the lathe; left out, its present one')
+    .action(async (options: LobesOptions) => {
+      const { lobesCommand } = await import('./commands/lobes.ts');
+      done(await lobesCommand(options, terminal));
     });
 
   program.commandsGroup('A question');

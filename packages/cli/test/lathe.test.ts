@@ -191,3 +191,42 @@ describe('cut', () => {
     expect(err).not.toMatch(/\n\s+at /);
   });
 });
+
+describe('lobes', () => {
+  const lobes = (more: readonly string[] = [], changed: Readonly<Record<string, string>> = {}) => {
+    const options = { material: '303', diameter: '8', out: '80', feed: '0.05', ...changed };
+    const given = Object.entries(options).flatMap(([name, value]) => [`--${name}`, value]);
+    return runHere(['lobes', '--workshop', shop, ...given, '-o', join(folder, 'limit.svg'), ...more]);
+  };
+
+  test('draws the chart with the cut marked, and tells the depths at every speed of the lathe', async () => {
+    const { code, out, err } = await lobes(['--depth', '0.2', '--speed', '800']);
+    expect(code, err).toBe(0);
+    const svg = readFileSync(join(folder, 'limit.svg'), 'utf8');
+    expect(svg).toContain('this cut');
+    expect(svg).toContain('spindle speed, rpm');
+    expect(svg).not.toContain('NaN');
+    const { rpm } = Object(workshop).lathe.speeds;
+    for (const speed of rpm) expect(out).toMatch(new RegExp(`^ +${speed} `, 'm'));
+    for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(100);
+  });
+
+  test('a slow speed is never worse than the fastest: rubbing quietens slow cuts [common practice]', async () => {
+    const asked = { workshop, cutter: 'finish', material: '303', grip: 18, feed: 0.05 };
+    const found = Object(ask('depth-at-speeds', { ...asked, sections: [{ length: 80, outerDiameter: 8 }] }));
+    const limits: { sings: { even: number } }[] = found.answer.speeds;
+    expect(limits[0]?.sings.even).toBeGreaterThanOrEqual(limits.at(-1)?.sings.even ?? 0);
+  });
+
+  test.each([
+    ['a file that is no drawing', ['-o', 'limit.png'], {}, /--output.*\.svg/],
+    ['half a cut', ['--depth', '0.2'], {}, /--speed.*both/],
+    ['a speed that is none', ['--depth', '0.2', '--speed', 'fast'], {}, /--speed.*rpm/],
+    ['an overhang of nothing', [], { out: '0' }, /--out/],
+  ] as const)('refuses %s in one line', async (_what, more, changed, said) => {
+    const { code, err } = await lobes(more, changed);
+    expect(code).toBe(2);
+    expect(err).toMatch(said);
+    expect(err.trim().split('\n')).toHaveLength(1);
+  });
+});

@@ -37,9 +37,10 @@ export function drawChart(chart: Chart, style: ChartStyle): Scene {
       ...(chart.rules ?? []).flatMap((r) => ruleItems(r, area, x, y)),
       ...lines.map((l) => lineItem(l, x, y)),
       ...(chart.marks ?? []).flatMap((m) => markItems(m, area, x, y)),
-      ...apartDownwards([...lines.flatMap((l) => lineLabel(l, x, y)), ...ruleLabels(chart.rules ?? [], area, y)]).map(
-        (l) => text(l.text, l.x, l.y, 'start', l.tone, l.of),
-      ),
+      ...apartDownwards(
+        [...lines.flatMap((l) => lineLabel(l, x, y)), ...ruleLabels(chart.rules ?? [], area, y)],
+        bottom,
+      ).map((l) => text(l.text, l.x, l.y, 'start', l.tone, l.of)),
     ],
   };
 }
