@@ -1,13 +1,16 @@
 /** What the planner has to say about the way the work is held. */
 import type { Finding } from '../finding.ts';
 import type { PartResult } from '../part/part-result.ts';
+import { squeezeFindings } from './grip-findings.ts';
 import { type Holding, slender, takesCentre } from './hold.ts';
+import type { Realised } from './realise.ts';
 
-export function holdingFindings(part: PartResult, holding: Holding): Finding[] {
+export function holdingFindings(part: PartResult, holding: Holding, realised: readonly Realised[]): Finding[] {
   return [
     ...(holding.makeshift ? [nothingToGrip(part, holding)] : []),
     ...support(part, holding),
-    ...(holding.makeshift ? [] : grip(part, holding)),
+    ...(holding.makeshift || holding.setup.held === 'on a mandrel' ? [] : grip(part, holding)),
+    ...squeezeFindings(part, holding, realised),
   ];
 }
 

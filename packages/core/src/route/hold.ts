@@ -112,6 +112,7 @@ export function firstHolding(
       chuck: chuck.name,
       endOut: end,
       grip: { diameter, length: Math.max(0, heldLength), on: blank ? 'blank' : 'bar', protected: false },
+      held: 'in the chuck',
       tailstock: wantsTailstock(part, workshop.lathe, sections, end, jaw, wishes?.tailstock),
       out: end === 'right' ? length + facingAllowance - jaw : jaw + facingAllowance,
       gripFrom: end === 'right' ? jaw - heldLength : jaw,

@@ -4,9 +4,11 @@
 import type { Workshop } from '../lathe/schema.ts';
 import type { PartResult } from '../part/part-result.ts';
 import type { Second } from '../units/quantities.ts';
+import { compareHoldings } from './compare-holdings.ts';
 import { cuttingListInWords } from './cutting-list.ts';
 import { draftSetup } from './draft-setup.ts';
-import { barFor, chuckFor, firstHolding, type Holding, needsBlank } from './hold.ts';
+import { gripFor } from './grip-findings.ts';
+import { barFor, chuckFor, type Holding } from './hold.ts';
 import { holdingFindings } from './hold-findings.ts';
 import { machiningOf } from './machining.ts';
 import { inOrder } from './order.ts';
@@ -14,8 +16,6 @@ import { setupHandling } from './practice.ts';
 import { type Realised, realise } from './realise.ts';
 import type { RouteResult, WorkOutline } from './route-result.ts';
 import type { RouteWishes } from './schema.ts';
-import { secondHolding } from './second-holding.ts';
-import { chooseStock } from './stock.ts';
 import { withTool } from './tool-of.ts';
 import { changeFor, outOfOrder, wishesOtherwise, wishFindings, wishOf } from './wishes.ts';
 import { outlineOf } from './workpiece.ts';
@@ -37,9 +37,7 @@ function planAsWished(part: PartResult, workshop: Workshop, wishes: RouteWishes 
   if (part.outside.length === 0 || part.outline.length <= 0) return undefined;
   const chuck = chuckFor(workshop.lathe, part.outline.largestDiameter, wishes?.chuck);
   if (!chuck) return undefined;
-  const { stock, findings } = chooseStock(part, workshop, chuck, wishes, needsBlank(part, wishes));
-  const first = firstHolding(part, workshop, chuck, stock.diameter, wishes);
-  const second = secondHolding(part, workshop, first, wishes);
+  const { stock, findings, first, second, choices } = compareHoldings(part, workshop, chuck, wishes);
   const holdings = [first, second];
   const drafts = holdings.flatMap((h, i) =>
     draftSetup(part, h, workshop, i === holdings.length - 1).map((d) => withTool(d, workshop, changeFor(wishes, d.id))),
@@ -68,7 +66,12 @@ function planAsWished(part: PartResult, workshop: Workshop, wishes: RouteWishes 
     times.reduce((sum, t) => sum + t[key], 0) + holdings.length * setupHandling;
   return {
     stock,
-    setups: holdings.map((h) => ({ ...h.setup, work: asItGoesIn.get(h.setup.id) ?? outlineOf(work) })),
+    holdings: choices,
+    setups: holdings.map((h) => ({
+      ...h.setup,
+      gripNeeded: gripFor(h, realised),
+      work: asItGoesIn.get(h.setup.id) ?? outlineOf(work),
+    })),
     operations: realised.map((r) => r.operation),
     tables: realised.flatMap((r) => r.tables),
     time: { low: total('low'), likely: total('likely'), high: total('high') },
@@ -79,19 +82,23 @@ function planAsWished(part: PartResult, workshop: Workshop, wishes: RouteWishes 
     findings: [
       ...findings,
       ...wishFindings(wishes, drafts),
-      ...holdings.flatMap((h) => holdingFindings(part, h)),
+      ...holdings.flatMap((h) => holdingFindings(part, h, realised)),
       ...realised.flatMap((r) => r.findings),
     ],
   };
+}
+
+function protections(holdings: readonly Holding[]): string[] {
+  return holdings.flatMap(({ setup: { grip } }) =>
+    grip.with === undefined ? [] : [`${grip.with} to hold Ø${Number(grip.diameter.toFixed(2))} mm`],
+  );
 }
 
 function layOut(realised: readonly Realised[], workshop: Workshop, holdings: readonly Holding[]): string[] {
   return [
     ...new Set([
       ...holdings.map((h) => h.setup.chuck),
-      ...(holdings.some((h) => h.setup.grip.protected)
-        ? ['soft jaws, split bush or thin sheet to protect the grip', 'dial indicator on a stand']
-        : []),
+      ...(holdings.some((h) => h.setup.grip.protected) ? [...protections(holdings), 'dial indicator on a stand'] : []),
       ...(holdings.some((h) => h.setup.tailstock) ? [`${workshop.lathe.tailstock?.centre ?? 'dead'} centre`] : []),
       ...realised.flatMap((r) => r.needs),
     ]),

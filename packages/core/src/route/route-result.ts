@@ -153,13 +153,24 @@ export interface Setup {
   readonly chuck: string;
   /** Which end of the part stands out of the chuck. */
   readonly endOut: 'left' | 'right';
-  readonly grip: { readonly diameter: Mm; readonly length: Mm; readonly on: string; readonly protected: boolean };
+  readonly grip: {
+    readonly diameter: Mm;
+    readonly length: Mm;
+    readonly on: string;
+    readonly protected: boolean;
+    /** What goes between jaws and work: `thin sheet`, `soft jaws`; undefined for nothing. */
+    readonly with?: string | undefined;
+  };
   readonly tailstock: boolean;
   /** From the jaw faces to the free end. */
   readonly out: Mm;
   /** Where the jaws hold, from the part's left face (stock beyond the part is negative or past its length). */
   readonly gripFrom: Mm;
   readonly gripTo: Mm;
+  /** How the work is held: by jaws on its outside, or on a mandrel in its bore. */
+  readonly held: 'in the chuck' | 'on a mandrel';
+  /** Push of all jaws together that the hardest cut of the setup needs; undefined where no cut is reckoned. */
+  readonly gripNeeded?: Newton | undefined;
   /** Total run-out to dial in to, from the tightest feature. */
   readonly dialIn: Mm | undefined;
   /** The work as it goes in. */
@@ -168,8 +179,23 @@ export interface Setup {
   readonly cautions: readonly string[];
 }
 
+/** A way to hold the work that was weighed against others. */
+export interface HoldingChoice {
+  /** Setup it is for. */
+  readonly setup: string;
+  /** `right end out of the bar, tailstock up`. */
+  readonly how: string;
+  readonly taken: boolean;
+  /** What it costs beside the cutting: time to set up, and what its risks come to; for comparison only. */
+  readonly cost: Second;
+  /** What makes up the cost, the dearest first. */
+  readonly why: readonly string[];
+}
+
 export interface RouteResult {
   readonly stock: Stock | undefined;
+  /** Ways to hold the work, setup by setup, the cheapest first. */
+  readonly holdings: readonly HoldingChoice[];
   readonly setups: readonly Setup[];
   readonly operations: readonly Operation[];
   readonly tables: readonly DialTable[];

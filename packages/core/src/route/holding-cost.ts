@@ -1,0 +1,119 @@
+/**
+ * What a way of holding costs beside the cutting itself: the time to set it up, and its risks as the time they cost on average. All
+ * figures are `common practice`; only their proportions choose.
+ */
+import type { PartResult, Placed } from '../part/part-result.ts';
+import type { OutsideSection } from '../part/schema.ts';
+import type { Second } from '../units/quantities.ts';
+import { dimensionOf } from './draft.ts';
+import { closeBand, setupHandling } from './practice.ts';
+
+export interface CostItem {
+  readonly why: string;
+  readonly cost: Second;
+}
+
+export interface Weighed {
+  readonly cost: Second;
+  readonly why: readonly string[];
+}
+
+/** Centre drilling, bringing up and oiling the tailstock. */
+const tailstockTime: Second = 300;
+/** Work that bends and sings is done in light cuts, or twice. */
+const slenderRisk: Second = 3600;
+/** Dialling so well that two close surfaces of different setups run true with each other, and what it costs where that fails. */
+const apartRisk: Second = 900;
+/** Each millimetre of the outside left for another holding. */
+const leftOver: Second = 10;
+/** Aids that have to be made for one part. */
+const aidTime = {
+  'thin sheet': 60,
+  'soft jaws': 1500,
+  'split bush': 2400,
+  'split threaded bush': 3000,
+  mandrel: 2700,
+  bar: 0,
+} as const satisfies Record<string, Second>;
+
+export type Aid = keyof typeof aidTime;
+
+export function weighed(items: readonly CostItem[]): Weighed {
+  const told = items.filter((i) => i.cost > 0).toSorted((a, b) => b.cost - a.cost);
+  return {
+    cost: told.reduce((sum, i) => sum + i.cost, 0),
+    why: told.map((i) => `${i.why} (${inMinutes(i.cost)})`),
+  };
+}
+
+function inMinutes(cost: Second): string {
+  return cost < 60 ? 'under a minute' : `${Math.round(cost / 60)} min`;
+}
+
+/** The first setup: what it leaves for the second, whether it bends, whether close surfaces come apart. */
+export function firstItems(
+  part: PartResult,
+  here: readonly Placed<OutsideSection>[],
+  end: 'left' | 'right',
+  holds: { readonly tailstock: boolean; readonly slender: boolean },
+): CostItem[] {
+  const rest = part.outside.filter((s) => !here.includes(s));
+  const length = rest.reduce((sum, s) => sum + (s.to - s.from), 0);
+  const bored = part.inside.some((s) => s.side === `inside ${end}`);
+  const apart = splitClose(part, here, end);
+  return [
+    { why: 'sets up the bar', cost: setupHandling / 3 },
+    { why: `${Number(length.toFixed(1))} mm of the outside are left for the other setup`, cost: leftOver * length },
+    { why: 'the tailstock is brought up, and a centre hole stays', cost: holds.tailstock ? tailstockTime : 0 },
+    { why: 'the work stands out slender, without support it bends and sings', cost: slenderAlone(holds) },
+    { why: `close surfaces are finished in different setups: ${apart.join(', ')}`, cost: apartRisk * apart.length },
+    { why: 'the bore is cut before the outside it should run true with can be dialled in', cost: bored ? 60 : 0 },
+  ];
+}
+
+function slenderAlone({ tailstock, slender }: { readonly tailstock: boolean; readonly slender: boolean }): Second {
+  return slender && !tailstock ? slenderRisk : 0;
+}
+
+/** Close surfaces, bores as well, that the first setup does not cut while it cuts others that are close. */
+function splitClose(part: PartResult, here: readonly Placed<OutsideSection>[], end: 'left' | 'right'): string[] {
+  const close = [
+    ...part.outside.map((s) => ({ feature: s.feature, isHere: here.includes(s) })),
+    ...part.inside.map((s) => ({ feature: s.feature, isHere: s.side === `inside ${end}` })),
+  ].filter(({ feature }) => isClose(part, feature.id));
+  const elsewhere = close.filter((c) => !c.isHere).map(({ feature }) => feature.name ?? feature.id);
+  return elsewhere.length < close.length ? elsewhere : [];
+}
+
+function isClose(part: PartResult, id: string): boolean {
+  const limits = dimensionOf(part, id, 'diameter');
+  return limits !== undefined && limits.max > limits.min && limits.max - limits.min < closeBand;
+}
+
+/** The second setup, held on something. */
+export function secondItems(held: {
+  readonly aid: Aid;
+  readonly mark: 'working surface' | 'thread' | undefined;
+  readonly shortness: number;
+  /** How far the free end gives under a usual push, against what a last cut may lose. */
+  readonly gives: number;
+  readonly squeezed: boolean;
+}): CostItem[] {
+  return [
+    { why: 'turns the work round and dials it in', cost: setupHandling },
+    { why: `${aidInWords[held.aid]}`, cost: aidTime[held.aid] },
+    { why: `a ${held.mark ?? 'surface'} may be marked`, cost: held.mark === 'thread' ? 3600 : held.mark ? 900 : 0 },
+    { why: 'the grip is short for its thickness', cost: 600 * (held.shortness ** 2 - 1) },
+    { why: 'the free end gives way under the cut', cost: Math.min(7200, 1800 * held.gives) },
+    { why: 'jaws squeeze the thin wall out of round', cost: held.squeezed ? 3600 : 0 },
+  ];
+}
+
+const aidInWords: Record<Aid, string> = {
+  'thin sheet': 'thin sheet between jaws and work',
+  'soft jaws': 'soft jaws bored to the diameter',
+  'split bush': 'a split bush bored to the diameter',
+  'split threaded bush': 'a split threaded bush or a sawn nut',
+  mandrel: 'a mandrel turned to the bore',
+  bar: 'nothing between',
+};
