@@ -28,7 +28,9 @@ export const cutOnLathe = defineQuestion({
   input: z.strictObject(cutOnLatheFields),
   output: z.strictObject({
     verdict: z.enum(['goes', 'goes if', 'not on this lathe']).describe('the verdict'),
-    says: z.string().describe('the verdict in one sentence with the number that decides'),
+    says: z
+      .string()
+      .describe('the verdict in one sentence with the number that decides, lengths in the unit of the workshop'),
     decides: weighedField.describe('the number that decides'),
     weighed: z.array(weighedField).describe('all numbers weighed'),
     safeDepth: z
@@ -75,7 +77,8 @@ export const cutOnLathe = defineQuestion({
   answer(asked) {
     const { setup, material } = setupOf(asked);
     const { joint, findings } = latheKnowledge(asked.workshop, asked.state);
-    const made = judgeCut(prepareSetup(joint, setup, material), asked.workshop.lathe, asked);
+    const { lathe, units } = asked.workshop;
+    const made = judgeCut(prepareSetup(joint, setup, material), lathe, asked, units);
     return {
       verdict: made.verdict,
       says: made.says,

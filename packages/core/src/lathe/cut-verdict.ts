@@ -6,6 +6,8 @@ import { rubbing } from '../cutting/rubbing.ts';
 import { cuttingSpeed } from '../cutting/speed.ts';
 import { DomainError } from '../errors.ts';
 import type { Finding } from '../finding.ts';
+import { formatLength } from '../units/format.ts';
+import type { LengthUnit } from '../units/length.ts';
 import type { Mm, MmPerRev, Newton, Rpm, Watt } from '../units/quantities.ts';
 import { depthLadder, type JudgedCut, powerOf, usualEfficiency } from './capability.ts';
 import { type Chatter, chatter, chatterProbability } from './chatter.ts';
@@ -72,9 +74,15 @@ const correctable = 4;
 /**
  * Judges one cut.
  *
+ * @param units  unit of lengths in the sentence; all numbers are in mm
  * @throws DomainError when the cut lies outside what the force model covers
  */
-export function judgeCut(prepared: PreparedSetup, lathe: Pick<Lathe, 'speeds' | 'drive'>, asked: AskedCut): CutVerdict {
+export function judgeCut(
+  prepared: PreparedSetup,
+  lathe: Pick<Lathe, 'speeds' | 'drive'>,
+  asked: AskedCut,
+  units: LengthUnit = 'mm',
+): CutVerdict {
   checkAsked(asked);
   const { setup, material } = prepared;
   const forces = cutForces(setup, material, asked.depth, asked.feed);
@@ -96,7 +104,7 @@ export function judgeCut(prepared: PreparedSetup, lathe: Pick<Lathe, 'speeds' | 
         : 'not on this lathe';
   return {
     verdict,
-    says: sentence(verdict, decides, safeDepth, plunges(prepared.setup)),
+    says: sentence(verdict, decides, safeDepth, plunges(prepared.setup), units),
     decides,
     weighed,
     ...(safeDepth === undefined ? {} : { safeDepth }),
@@ -199,7 +207,11 @@ export function allGood(
   }).every(({ state }) => state === 'good');
 }
 
-const shown = (w: Weighed) => (w.unit === 'mm' ? `${w.value.toFixed(3)} mm` : `${Math.round(100 * w.value)} %`);
+/** To a micrometre, or to a ten-thousandth of an inch. */
+const length = (mm: Mm, units: LengthUnit) =>
+  `${formatLength(mm, units, { decimals: units === 'in' ? 4 : 3 })} ${units}`;
+const shown = (w: Weighed, units: LengthUnit) =>
+  w.unit === 'mm' ? length(w.value, units) : `${Math.round(100 * w.value)} %`;
 
 const conditions: Record<Criterion, string> = {
   chatter: 'it is watched for singing',
@@ -210,13 +222,21 @@ const conditions: Record<Criterion, string> = {
   push: 'the plunge is fed gently and the groove widened by side cuts',
 };
 
-function sentence(verdict: Verdict, decides: Weighed, safe: Mm | undefined, plunge: boolean): string {
+function sentence(
+  verdict: Verdict,
+  decides: Weighed,
+  safe: Mm | undefined,
+  plunge: boolean,
+  units: LengthUnit,
+): string {
   const number =
-    decides.criterion === 'rubbing' ? 'the chip is thin for this edge' : `${decides.what} ${shown(decides)}`;
+    decides.criterion === 'rubbing' ? 'the chip is thin for this edge' : `${decides.what} ${shown(decides, units)}`;
   if (verdict === 'goes') return `Goes: ${number}.`;
   if (verdict === 'not on this lathe') return `Not on this lathe as it stands: ${number}.`;
   const less =
-    safe === undefined ? '' : ` or ${plunge ? 'the edge is no wider than' : 'the depth is no more than'} ${safe} mm`;
+    safe === undefined
+      ? ''
+      : ` or ${plunge ? 'the edge is no wider than' : 'the depth is no more than'} ${units === 'in' ? length(safe, units) : `${safe} mm`}`;
   const condition = decides.state === 'bad' ? less.replace(/^ or /, '') : `${conditions[decides.criterion]}${less}`;
   return `Goes if ${condition}: ${number}.`;
 }

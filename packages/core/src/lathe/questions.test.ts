@@ -154,7 +154,9 @@ test('bare numbers in an inch workshop are inches', () => {
     cutter: 'knife',
     sections: [{ length, outerDiameter: 30 }],
   });
-  expect(ask('cut-on-lathe', long(304)).verdict).toBeDefined();
+  const says = (sizeLimit: string) => ask('cut-on-lathe', { ...long(304), sizeLimit }).says;
+  expect(says('0.01 mm')).toMatch(/ \d\.\d{4} in/);
+  expect(says('0.01 mm')).not.toContain(' mm');
   expect(() => ask('cut-on-lathe', long(305))).toThrow('304.8 mm');
 });
 
