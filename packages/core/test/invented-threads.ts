@@ -46,7 +46,13 @@ function crestLimits(thread: Thread): { max: number; min: number } {
 
 /** The thread recovered from crest and pitch, or from the crest alone. */
 export function recoveredThread(t: InventedThread, habits: PerHabit, withPitch: boolean): Thread | undefined {
-  const e = { of: 'thread', side: 'external' as const, crest: t.crest, pitch: withPitch ? t.pitch : undefined };
+  const e = {
+    of: 'thread',
+    title: 'thread',
+    side: 'external' as const,
+    crest: t.crest,
+    pitch: withPitch ? t.pitch : undefined,
+  };
   const matches = matchesOf(e);
   if (matches.length === 0) return undefined;
   const first = threadAnswer(e, matches, habits).designs[0];

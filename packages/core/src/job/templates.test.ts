@@ -44,6 +44,21 @@ describe('a new job', () => {
     );
   });
 
+  test('only what was given is drawn in ink: all other sizes are proportions, left open', () => {
+    const pin = readJob(newJob({ ...start, shape: 'pin', longest: 60, thickest: 16 }));
+    expect(pin.part?.leftOpen).toEqual(['head.length', 'shank.diameter', 'shank.length']);
+    const { part } = assess(pin, undefined);
+    expect(part?.complete).toBe(false);
+    expect(
+      part?.findings
+        .filter((f) => f.id === 'part.size-open')
+        .map((f) => f.at)
+        .toSorted(),
+    ).toEqual(pin.part?.leftOpen?.toSorted());
+    const plunger = readJob(newJob({ ...start, shape: 'plunger', longest: 48, thickest: 32 }));
+    expect(plunger.part?.leftOpen).toEqual(['cavity.diameter', 'cavity.depth']);
+  });
+
   test('no machine and an over-long title still make a job', () => {
     const job = readJob(
       newJob({ ...start, title: 'x'.repeat(160), machine: '', shape: 'pin', longest: 60, thickest: 16 }),

@@ -23,7 +23,8 @@ type Share = (share: number) => string;
 
 /** A job document that begins with one of the shapes, in these outer sizes. */
 export function newJob({ title, machine, units, hazard, shape, longest, thickest }: NewJob): JobDocument {
-  const part = partOf[shape](shareOf(longest, units), shareOf(thickest, units));
+  const share = { along: shareOf(longest, units), across: shareOf(thickest, units) };
+  const part = partOf[shape](share.along, share.across);
   return {
     sparewright: 'job',
     version: 1,
@@ -31,9 +32,26 @@ export function newJob({ title, machine, units, hazard, shape, longest, thickest
     units,
     hazard,
     ...(machine === '' ? {} : { machine: { name: machine } }),
-    part: { name: title.slice(0, 120), generalTolerance: 'm', ...part },
+    part: { name: title.slice(0, 120), generalTolerance: 'm', leftOpen: proportions(part, share), ...part },
     notes: 'Only the longest and the thickest size were given; all others are proportions to begin with.',
   };
+}
+
+/** Sizes that nobody gave: they stay in pencil until they are measured or typed. */
+function proportions(
+  { outside, inside }: Omit<PartDocument, 'name'>,
+  { along, across }: { readonly along: Share; readonly across: Share },
+): string[] {
+  const given = new Map([
+    ['diameter', across(1)],
+    ['length', along(1)],
+  ]);
+  const isSize = (field: string) => field === 'diameter' || field === 'length' || field === 'depth';
+  return [...outside, ...(inside?.left ?? [])].flatMap((section) =>
+    Object.entries(section)
+      .filter(([field, value]) => isSize(field) && value !== 'through' && value !== given.get(field))
+      .map(([field]) => `${section.id}.${field}`),
+  );
 }
 
 /** Tenths of a millimetre, or hundredths of an inch; the whole as it was given. */

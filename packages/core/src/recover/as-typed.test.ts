@@ -33,7 +33,7 @@ describe('limits as typed', () => {
     const length = { written: '20 ISO 2768-m', min: 19.8, max: 20.2 };
     expect(asTyped(length, 'mm', 'm')).toBe('20');
     expect(read('20', 'mm', 'm')).toMatchObject({ min: 19.8, max: 20.2 });
-    expect(asTyped(length, 'mm', 'f')).toBe('19.80 to 20.20');
+    expect(asTyped(length, 'mm', 'f')).toBe('19.800 to 20.200');
     expect(asTyped(length, 'in', 'm')).toBe('20 mm');
   });
 

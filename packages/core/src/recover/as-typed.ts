@@ -51,6 +51,6 @@ function meansTheSame(
 
 /** `11.952 to 11.984`, in the unit of the job. */
 function both({ min, max }: { readonly min: Mm; readonly max: Mm }, units: LengthUnit): string {
-  const write = (mm: Mm) => (units === 'in' ? (mm / mmPerInch).toFixed(5) : mm.toFixed(3)).replace(/0+$/, '0');
+  const write = (mm: Mm) => (units === 'in' ? (mm / mmPerInch).toFixed(4) : mm.toFixed(3));
   return `${write(min)} to ${write(max)}`;
 }

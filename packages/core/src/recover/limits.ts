@@ -76,7 +76,7 @@ function ownLimits({ median, wide }: MadeSize, isDiameter: boolean): NewLimits {
     min: micrometre(median - half),
     max: micrometre(median + half),
     written: `${shown(median)} ±${shown(half)}`,
-    why: `what was measured, whatever the drawing said: 95 % sure between ${shown(wide.low)} and ${shown(wide.high)} mm`,
+    why: `what was measured, whatever the drawing said: 95 % sure between ${shown(wide.low)} mm and ${shown(wide.high)} mm`,
   };
 }
 

@@ -66,6 +66,7 @@ export const threadQuestion = defineQuestion({
       ]);
     const e: ThreadEvidence = {
       of: 'the thread',
+      title: 'thread',
       side: asked.side,
       crest: { value: asked.crest, uncertainty: asked.crestUncertainty },
       pitch: pitchOf(asked),

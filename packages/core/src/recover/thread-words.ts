@@ -8,6 +8,8 @@ import type { NextReading } from './recover-result.ts';
 /** What was measured of one thread. */
 export interface ThreadEvidence {
   readonly of: string;
+  /** In words: `thread on the shank`. */
+  readonly title: string;
   readonly side: 'external' | 'internal';
   readonly crest: Measured;
   readonly pitch?: Measured | undefined;
@@ -113,7 +115,7 @@ export function nextOfThread(e: ThreadEvidence, matches: readonly ThreadMatch[])
   if (roughPitch)
     found.push(
       made(
-        `Measure the pitch of ${e.of} over ten crests, edge to edge, and divide by ten.`,
+        `Measure the pitch of the ${e.title} over ten crests, edge to edge, and divide by ten.`,
         undefined,
         sorted((t) => t.pitch.toFixed(2)),
       ),
@@ -121,7 +123,7 @@ export function nextOfThread(e: ThreadEvidence, matches: readonly ThreadMatch[])
   if (!e.flankAngle)
     found.push(
       made(
-        `Hold a 60° and a 55° thread gauge against ${e.of} and see which shuts out the light.`,
+        `Hold a 60° and a 55° thread gauge against the ${e.title} and see which shuts out the light.`,
         undefined,
         sorted((t) => degrees(t.flankAngle).toFixed(1)),
       ),

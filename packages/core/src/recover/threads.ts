@@ -63,6 +63,7 @@ function evidenceOf(input: RecoverInput, readingsOf: ReadonlyMap<string, readonl
     return [
       {
         of,
+        title: titleOf(of, input),
         side,
         crest,
         pitch: pitchOf(take(['pitch']), input),
@@ -70,6 +71,14 @@ function evidenceOf(input: RecoverInput, readingsOf: ReadonlyMap<string, readonl
       },
     ];
   });
+}
+
+function titleOf(of: string, { part }: RecoverInput): string {
+  const on = part?.threads.find((t) => t.id === of)?.on;
+  const section = [...(part?.outside ?? []), ...(part?.inside ?? [])].find((s) => s.feature.id === on)?.feature;
+  if (section) return `thread on the ${section.name ?? section.id.replaceAll('-', ' ')}`;
+  const name = of.replaceAll('-', ' ');
+  return /thread$/.test(name) ? name : `${name} thread`;
 }
 
 /** The crest that has lost least: the largest on a bolt, the smallest in a nut. */

@@ -1,7 +1,7 @@
 /** What becomes of a job when a recovered feature is settled: the value, the decision with its reason, and the pencil, in one edit. */
 import type { Json } from '@sparewright/core/job/merge';
 import type { RecoveredFeatureView, TakeView } from '@sparewright/output/present/job-view';
-import { freeId, listAt, type Path, textAt, withValue } from '../document.ts';
+import { freeId, listAt, type Path, textAt, valueAt, withValue } from '../document.ts';
 
 const decisions: Path = ['decisions'];
 const leftOpen: Path = ['part', 'leftOpen'];
@@ -33,11 +33,17 @@ export function heldOpen(document: Json, feature: Feature, why: string): Json {
   return decided(marked, feature, 'left open', why);
 }
 
-function settled(document: Json, { openAs }: Feature): Json {
+function settled(document: Json, { openAs }: Pick<Feature, 'openAs'>): Json {
   const open = listAt(document, leftOpen);
   if (!open.includes(openAs)) return document;
   const others = open.filter((of) => of !== openAs);
   return withValue(document, leftOpen, others.length === 0 ? undefined : others);
+}
+
+/** A value typed into the part: whoever types a size settles it. */
+export function typedInto(document: Json, at: Path, value: Json | undefined): Json {
+  const id = textAt(valueAt(document, at.slice(0, -1)), ['id']);
+  return settled(withValue(document, at, value), { openAs: `${id}.${at.at(-1) ?? ''}` });
 }
 
 /** A later decision about the same takes the place of the earlier one; the history keeps both. */

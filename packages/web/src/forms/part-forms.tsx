@@ -1,6 +1,7 @@
 /** The part, typed: its sections in their order, bores, grooves, threads, and what is made off the lathe. */
 import type { Json } from '@sparewright/core/job/merge';
 import { freeId, listAt, type Path, textAt, valueAt, withValue } from '../document.ts';
+import { typedInto } from '../evidence/decide.ts';
 import type { Form } from '../use-job.ts';
 import { type Choice, choice, column, number, size, text, words, yes } from './fields.ts';
 import { Fields, RecordTable } from './record-table.tsx';
@@ -23,7 +24,9 @@ const threads: Path = ['part', 'threads'];
 const notTurned: Path = ['part', 'notTurned'];
 const bores = { left: ['part', 'inside', 'left'], right: ['part', 'inside', 'right'] } as const;
 
-export function PartForms({ form }: { readonly form: Form }) {
+export function PartForms({ form: job }: { readonly form: Form }) {
+  // Whoever types a size settles it.
+  const form: Form = { ...job, put: (at, value) => job.edit((document) => typedInto(document, at, value)) };
   const sections = choicesFrom(listAt(form.document, outside));
   const carriers = [
     ...sections,

@@ -1,6 +1,7 @@
 /** A size to type anew, with what was understood or why it is not taken. */
 import type { SizeRow } from '@sparewright/output/present/job-view';
 import { pathText, textAt } from '../document.ts';
+import { typedInto } from '../evidence/decide.ts';
 import type { OpenJob } from '../use-job.ts';
 
 interface Props {
@@ -29,7 +30,10 @@ export function SizeField({ job, row, where, titled, onFocus }: Props) {
         aria-invalid={refusal !== undefined}
         aria-describedby={`${id}-says`}
         onFocus={onFocus}
-        onChange={(e) => job.put(row.path, e.target.value)}
+        onChange={(e) => {
+          const typed = e.target.value;
+          job.edit((document) => typedInto(document, row.path, typed));
+        }}
       />
       <span id={`${id}-says`} className={refusal === undefined ? 'understood' : 'refusal'} aria-live="polite">
         {refusal ?? (titled ? `${row.least} to ${row.most} (${row.basis})` : '')}
