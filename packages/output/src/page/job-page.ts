@@ -3,7 +3,6 @@ import { drawPart } from '@sparewright/core/drawing/part-sheet';
 import type { Answered, StagedAssessor } from '@sparewright/core/job/assess';
 import type { Assessment } from '@sparewright/core/job/assessment';
 import { memo } from '@sparewright/core/job/memo';
-import { recoverJob } from '@sparewright/core/job/recover-job';
 import type { Job } from '@sparewright/core/job/schema';
 import type { Workshop } from '@sparewright/core/lathe/schema';
 import type { PartResult } from '@sparewright/core/part/part-result';
@@ -67,13 +66,15 @@ export function jobPage(
   };
 }
 
-/** What the page shows, the drawing first, each part as soon as it can be told. After each, it may be left off. */
+/**
+ * What the page shows, the drawing first, each part as soon as it can be told. After each, it may be left off. The recovered
+ * design is not among it: it takes as long as all the rest together, see recovered-part.ts.
+ */
 export type PageMaker = (document: unknown, job: Job, workshop: Workshop | undefined) => Generator<PageParts, void>;
 
 /** @param staged  its memory is that of the page maker */
 export function createPageMaker(staged: StagedAssessor): PageMaker {
   const drawn = memo(drawingOfPart);
-  const recover = memo(recoverJob);
   return function* (document, job, workshop) {
     const settings = presentSettings(job);
     const sheetsFrom = (assessment: Assessment) =>
@@ -105,10 +106,6 @@ export function createPageMaker(staged: StagedAssessor): PageMaker {
       sheets: { route: sheets.route() },
     };
     yield { sheets: { bench: sheets.bench(), inspection: sheets.inspection(), record: sheets.record() } };
-    // Takes as long as all the rest together, and is wanted on one sheet only.
-    const { evidence, mates, machine } = job;
-    const recovered = recover({ evidence, mates, machine }, workshop, assessment.part);
-    yield { recovered: recovered ? recoveredView(recovered, { document, job, assessment, settings }) : null };
   };
 }
 

@@ -1,21 +1,21 @@
-/** Runs in a worker: what may take longer than typing can wait. The questions are loaded with the first one asked. */
-import { memo } from '@sparewright/core/job/memo';
+/** Runs in a worker: what may take longer than typing can wait. The questions are loaded when one is asked, or ahead of that. */
 import { readJob } from '@sparewright/core/job/read-document';
-import { recoverJob } from '@sparewright/core/job/recover-job';
-import { definePart } from '@sparewright/core/part/define-part';
+import { createRecoveredMaker } from '@sparewright/output/page/recovered-part';
 import { serve } from './serve.ts';
 
-const part: typeof definePart = memo(definePart);
-const recovered: typeof recoverJob = memo(recoverJob);
+const recovered = createRecoveredMaker();
+
+const questions = () => import('@sparewright/core/questions/ask');
+/** Once the page has come to rest, for the server may be away when the first question comes [ms]. */
+const quiet = 3000;
+setTimeout(() => void questions(), quiet);
 
 serve(async (task, { workshop }) => {
   switch (task.kind) {
-    case 'recover': {
-      const { part: entered, evidence, mates, machine } = readJob(task.document);
-      return recovered({ evidence, mates, machine }, workshop, entered && part(entered));
-    }
+    case 'recover':
+      return { recovered: recovered(task.document, readJob(task.document), workshop) };
     case 'ask': {
-      const { ask } = await import('@sparewright/core/questions/ask');
+      const { ask } = await questions();
       return ask(task.name, task.input);
     }
     case 'assess':

@@ -34,29 +34,42 @@ export interface Assessor {
   page(document: Json, signal: AbortSignal, tell: (page: JobPage) => void): Promise<JobPage>;
 }
 
+/** Typing goes on as long as keys follow each other faster than this [ms]; the design is recovered when it rests. */
+const rest = 250;
+
 let desks = 0;
 
 export function openAssessor(): Assessor {
   desks += 1;
   const desk = desks;
-  let shown: PageParts = {};
+  let shown: PageParts = { recovered: null };
   return {
     async page(document, signal, tell) {
-      await assessing.run(
-        { kind: 'assess', desk, document },
-        {
-          signal,
-          tell(parts) {
-            shown = { ...shown, ...parts, sheets: { ...shown.sheets, ...parts.sheets }, document };
-            if (isWhole(shown)) tell(shown);
-          },
-        },
-      );
-      shown = { ...shown, document };
-      if (!isWhole(shown)) throw new Error('the worker ended before the page was whole');
-      return shown;
+      /** Also what comes of a document that has been typed over meanwhile: the worker tells nothing twice. */
+      const take = (parts: PageParts): void => {
+        shown = { ...shown, ...parts, sheets: { ...shown.sheets, ...parts.sheets }, document };
+        if (isWhole(shown)) tell(shown);
+      };
+      await assessing.run({ kind: 'assess', desk, document }, { signal, tell: take });
+      const whole: PageParts = { ...shown, document };
+      if (!isWhole(whole)) throw new Error('the worker ended before the page was whole');
+      recoverLater(document, signal, take);
+      return whole;
     },
   };
+}
+
+/** Not waited for by anyone; what kept it from coming does not concern the rest of the page, and is asked anew with the next key. */
+function recoverLater(document: Json, signal: AbortSignal, tell: (parts: PageParts) => void): void {
+  const soon = setTimeout(async () => {
+    const answer = await asking.run({ kind: 'recover', document }, {}).catch(() => undefined);
+    if (!signal.aborted && isRecovered(answer)) tell(answer);
+  }, rest);
+  signal.addEventListener('abort', () => clearTimeout(soon), { once: true });
+}
+
+function isRecovered(value: unknown): value is Pick<JobPage, 'recovered'> {
+  return typeof value === 'object' && value !== null && 'recovered' in value;
 }
 
 /** The last sheet is told last. */

@@ -19,8 +19,6 @@ export interface Host {
    * @throws Fault when the program failed at it
    */
   run(task: Task, options: RunOptions): Promise<unknown>;
-  /** Loads the script, so that it is there when the server is not. */
-  warm(): void;
 }
 
 export interface RunOptions {
@@ -42,6 +40,8 @@ interface Pending {
   readonly options: RunOptions;
   readonly settle: { readonly done: (answer: unknown) => void; readonly failed: (error: unknown) => void };
   deaths: number;
+  /** Its promise is rejected already; parts that were on their way are still told, for the worker will not tell them twice. */
+  left: boolean;
 }
 
 /** A task that outlives this many workers is what kills them. */
@@ -90,6 +90,7 @@ export function openHost({ start, patience, leave }: HostOptions): Host {
     keepWatch();
     if (said.say === 'parts') found?.options.tell?.(said.parts);
     else if (said.say === 'done') found?.settle.done(said.answer);
+    else if (said.say === 'left') return;
     else if (said.say === 'refused') found?.settle.failed(new Refused(said.refusal, 422));
     else found?.settle.failed(new Fault(`The program failed at this; it is its own fault: ${said.message}`));
   }
@@ -102,14 +103,16 @@ export function openHost({ start, patience, leave }: HostOptions): Host {
 
   /** Whoever is still waiting is served by a new one. */
   function beginAnew(): void {
-    for (const [number, { task }] of pending) give(number, task);
+    for (const [number, { task, left }] of pending)
+      if (left) pending.delete(number);
+      else give(number, task);
   }
 
   function died(why: string): void {
     end();
     for (const [number, one] of pending) {
       one.deaths += 1;
-      if (one.deaths < mostDeaths) continue;
+      if (one.deaths < mostDeaths || one.left) continue;
       pending.delete(number);
       one.settle.failed(new Fault(`The reckoning broke off twice and was given up: ${why || 'no reason was told'}.`));
     }
@@ -119,8 +122,8 @@ export function openHost({ start, patience, leave }: HostOptions): Host {
   function left(number: number, why: unknown): void {
     const [underWay] = pending.keys();
     const one = pending.get(number);
-    if (!one) return;
-    pending.delete(number);
+    if (!one || one.left) return;
+    one.left = true;
     one.settle.failed(why);
     if (leave === 'at once' && number === underWay) {
       end();
@@ -135,12 +138,11 @@ export function openHost({ start, patience, leave }: HostOptions): Host {
         if (options.signal?.aborted) return failed(options.signal.reason);
         count += 1;
         const number = count;
-        pending.set(number, { task, options, settle: { done, failed }, deaths: 0 });
+        pending.set(number, { task, options, settle: { done, failed }, deaths: 0, left: false });
         options.signal?.addEventListener('abort', () => left(number, options.signal?.reason), { once: true });
         give(number, task);
       });
     },
-    warm: () => void ready(),
   };
 
   /** Handed over once; changes follow by themselves. */

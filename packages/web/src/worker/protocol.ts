@@ -20,6 +20,8 @@ export type ToWorker =
 
 export type FromWorker =
   | { readonly say: 'parts'; readonly number: number; readonly parts: PageParts }
+  /** It was left, and no further part of it will come. */
+  | { readonly say: 'left'; readonly number: number }
   | { readonly say: 'done'; readonly number: number; readonly answer: unknown }
   | { readonly say: 'refused'; readonly number: number; readonly refusal: Refusal }
   /** The program's own fault. */

@@ -27,10 +27,10 @@ export function serve(work: (task: Task, serving: Serving) => Promise<unknown>):
     };
     try {
       // Of several that came while another was done, those left meanwhile are not even begun.
-      if (!(await goOn())) return;
+      if (!(await goOn())) return say({ say: 'left', number });
       const tell = (parts: PageParts): void => say({ say: 'parts', number, parts });
       const result = await work(task, { workshop: workshop(), tell, goOn });
-      if (underWay.has(number)) say({ say: 'done', number, answer: result });
+      say(underWay.has(number) ? { say: 'done', number, answer: result } : { say: 'left', number });
     } catch (error) {
       const refusal = presentRefusal(error);
       if (refusal) say({ say: 'refused', number, refusal });
