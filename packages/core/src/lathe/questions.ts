@@ -6,6 +6,7 @@ import { stiffnessBudgetQuestion } from './budget-question.ts';
 import { cutOnLathe } from './cut-on-lathe.ts';
 import { depthAtSpeeds } from './depth-question.ts';
 import { latheKnown } from './lathe-known.ts';
+import { tapTones } from './tap-question.ts';
 import { remediesOnLathe } from './what-would-help.ts';
 
 export const latheQuestions = [
@@ -15,4 +16,5 @@ export const latheQuestions = [
   remediesOnLathe,
   latheKnown,
   stiffnessBudgetQuestion,
+  tapTones,
 ];

@@ -4,6 +4,7 @@
 import { z } from 'zod';
 import { defineQuestion } from '../question.ts';
 import { round } from './answer-fields.ts';
+import { demoRecording } from './demo-recording.ts';
 import { tonesOf } from './tap-recording.ts';
 import { readWave } from './wave-file.ts';
 
@@ -28,7 +29,10 @@ export const tapTones = defineQuestion({
         z.strictObject({
           frequency: z.number().describe('tone [Hz]'),
           uncertainty: z.number().describe('spread from knock to knock, or what so short a sound can tell [Hz]'),
-          damping: z.number().nullable().describe('share of critical damping; null where it does not die away clearly [-]'),
+          damping: z
+            .number()
+            .nullable()
+            .describe('share of critical damping; null where it does not die away clearly [-]'),
           strength: z.number().describe('power of its peak over that of the highest [-]'),
         }),
       )
@@ -36,8 +40,8 @@ export const tapTones = defineQuestion({
   }),
   sources: ['methods-dynamics'],
   example: {
-    input: { wav: exampleWave() },
-    gives: { knocks: 1, tones: [{}] },
+    input: { wav: demoRecording() },
+    gives: { seconds: 0.25, knocks: 1 },
     from: 'one knock of a tone of 400 Hz that dies away with a damping of 0.02, made for this purpose',
   },
   answer({ wav }) {

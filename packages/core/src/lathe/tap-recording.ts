@@ -90,7 +90,11 @@ function knocksIn(samples: Float64Array, rate: number): number[] {
 
 function pieceAt(samples: Float64Array, rate: number, start: number, next: number | undefined): Float64Array {
   const from = start + Math.round((block + contact) * rate);
-  const to = Math.min(samples.length, from + Math.round(looked * rate), (next ?? Infinity) - Math.round(contact * rate));
+  const to = Math.min(
+    samples.length,
+    from + Math.round(looked * rate),
+    (next ?? Infinity) - Math.round(contact * rate),
+  );
   const piece = samples.slice(from, to);
   const mean = piece.reduce((sum, x) => sum + x, 0) / piece.length;
   return piece.map((x) => x - mean);
