@@ -38,6 +38,7 @@ export interface LogLine {
 
 export function createApp(parts: AppParts): Hono {
   const { assessments, events, screens, isOwnHost, heartbeat = 20_000, log, addressOf, fault } = parts;
+  const network = { ...parts, style: styleOf(screens) };
   const app = new Hono();
 
   app.use(allowOwnForm);
@@ -47,14 +48,14 @@ export function createApp(parts: AppParts): Hono {
   app.use(limitRate(parts));
   app.use(ownHostOnly(isOwnHost));
   app.use('/api/*', pairedOnly(parts));
-  app.use(pairPageFirst(parts, isScreen));
+  app.use(pairPageFirst(network, isScreen));
   app.use('/api/*', async (c, next) => {
     await next();
     if (!c.res.headers.has('cache-control')) c.res.headers.set('cache-control', 'no-store');
   });
 
   app.get('/health', (c) => c.json({ status: 'ok' }));
-  app.route('/', pairRoutes(parts));
+  app.route('/', pairRoutes(network));
   app.route('/api/jobs', printRoutes(parts));
   app.route('/api/jobs', jobRoutes(parts));
   app.route('/api/workshop', workshopRoutes(parts));
@@ -89,7 +90,12 @@ export function createApp(parts: AppParts): Hono {
 
 /** Addresses of the screens themselves, which one page answers. */
 function isScreen(path: string): boolean {
-  return path === '/' || /^\/(jobs|workshop|new|help)(\/[a-z0-9-]+){0,2}\/?$/.test(path);
+  return path === '/' || /^\/(jobs|workshop|new|help|pairing)(\/[a-z0-9-]+){0,2}\/?$/.test(path);
+}
+
+/** The style that the page of the screens asks for. */
+function styleOf(screens: ReadonlyMap<string, ScreenFile>): string | undefined {
+  return [...screens.keys()].find((path) => path.startsWith('/assets/index-') && path.endsWith('.css'));
 }
 
 function logged(log: (line: LogLine) => void, addressOf: Network['addressOf']): MiddlewareHandler {

@@ -80,19 +80,21 @@ async function serve(options: StartOptions, data: Data): Promise<Started> {
     assessments,
     events,
     pairing,
+    networkAddresses: () => reachedAt(),
     addressOf: peerAddress,
     screens: readScreens(options.web),
     isOwnHost: (name) => ownNames(host).some((own) => name === `${own}:${port}` || (port === 80 && name === own)),
     log: options.log ? (line) => logger.info(line) : undefined,
     fault,
   });
+  const reachedAt = () => (pairing ? networkNames(host).map((name) => `http://${name}:${port}`) : []);
   const server = createAdaptorServer({ fetch: app.fetch, hostname: host });
   if (!('closeIdleConnections' in server)) throw new Error('expected a server of plain HTTP');
   port = await listen(server, host, port, options.port === undefined ? triesForPort : 1);
   logger.info({ folder, ...report }, 'data opened');
   return {
     address: `http://${isEverywhere(host) ? '127.0.0.1' : written(host)}:${port}`,
-    networkAddresses: pairing ? networkNames(host).map((name) => `http://${name}:${port}`) : [],
+    networkAddresses: reachedAt(),
     pairingCode: pairing?.code,
     folder,
     report,

@@ -2,6 +2,7 @@
 import { type Browser, chromium } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type Started, startServer } from '../src/start.ts';
+import { complaintsOfAxe } from './open-screens.ts';
 import { places } from './places.ts';
 import { temporaryFolder } from './temporary.ts';
 
@@ -44,4 +45,27 @@ it('is asked for the code, told when it is wrong, and let in when it is right', 
   await page.getByText('Valve guide pin of an orchard sprayer pump').first().waitFor();
   expect(await page.evaluate(() => document.cookie)).toBe('');
   expect(complaints).toEqual([]);
+});
+
+it('shows the code large on the computer itself, lists the device, and sends it away when it is removed', async (context) => {
+  const address = server.networkAddresses.find((one) => !one.includes('['));
+  if (address === undefined) return context.skip('this computer is on no network');
+  const host = await (await browser.newContext()).newPage();
+  await host.goto(`${server.address}/pairing`);
+  await host.getByText(server.pairingCode ?? 'no code', { exact: true }).waitFor();
+  expect(await host.locator('.address').first().textContent()).toBe(server.networkAddresses[0]);
+  const device = await (await browser.newContext()).newPage();
+  await device.goto(address);
+  await device.getByLabel('Code').fill(server.pairingCode ?? '');
+  await device.getByRole('button', { name: 'Pair' }).click();
+  await device.waitForURL(`${address}/`);
+  const remove = host.getByRole('button', { name: /^Remove: Linux, Chrome/ });
+  // The device of the test before is still there.
+  await expect.poll(() => remove.count(), { timeout: 10_000 }).toBe(2);
+  expect(await complaintsOfAxe(host)).toEqual([]);
+  // The one paired last stands first.
+  await remove.first().click();
+  await device.goto(`${address}/jobs/valve-guide-pin`);
+  await device.getByLabel('Code').waitFor();
+  expect(await complaintsOfAxe(device)).toEqual([]);
 });

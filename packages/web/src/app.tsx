@@ -8,6 +8,7 @@ import { Shelf } from './shelf/shelf.tsx';
 import { WorkshopScreen } from './workshop/workshop-screen.tsx';
 
 /** Read only when it is wanted. */
+const PairingScreen = lazy(() => import('./pairing/pairing-screen.tsx').catch(() => ({ default: NotHere })));
 const HelpScreen = lazy(() => import('./help/help-screen.tsx').catch(() => ({ default: NotHere })));
 
 export function App() {
@@ -19,6 +20,12 @@ export function App() {
       return <NewJob />;
     case 'workshop':
       return <WorkshopScreen part={place.part} />;
+    case 'pairing':
+      return (
+        <Suspense fallback={<p role="status">Opening …</p>}>
+          <PairingScreen />
+        </Suspense>
+      );
     case 'help':
       return (
         <Suspense fallback={<p role="status">Opening the help …</p>}>

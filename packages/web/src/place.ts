@@ -4,7 +4,7 @@ import type { StageName } from '@sparewright/output/present/job-view';
 import { type MouseEvent, useSyncExternalStore } from 'react';
 
 export type Place =
-  | { readonly screen: 'shelf' | 'new' }
+  | { readonly screen: 'shelf' | 'new' | 'pairing' }
   | { readonly screen: 'job'; readonly job: string; readonly stage: StageName }
   | { readonly screen: 'workshop'; readonly part: WorkshopPart }
   | { readonly screen: 'help'; readonly part: HelpPart; readonly topic?: string | undefined };
@@ -23,6 +23,8 @@ export function addressOf(place: Place): string {
       return '/';
     case 'new':
       return '/new';
+    case 'pairing':
+      return '/pairing';
     case 'job':
       return `/jobs/${encodeURIComponent(place.job)}/${place.stage}`;
     case 'workshop':
@@ -36,7 +38,7 @@ function placeOf(address: string): Place {
   const [screen, first = '', second] = address.split('/').slice(1);
   if (screen === 'jobs' && first !== '')
     return { screen: 'job', job: decoded(first), stage: stages.find((s) => s === second) ?? 'part' };
-  if (screen === 'new') return { screen: 'new' };
+  if (screen === 'new' || screen === 'pairing') return { screen };
   if (screen === 'workshop') return { screen: 'workshop', part: workshopParts.find((p) => p === first) ?? 'lathe' };
   if (screen === 'help')
     return { screen: 'help', part: helpParts.find((p) => p === first) ?? 'measure', topic: second };

@@ -2,7 +2,7 @@
 export function NotHere() {
   return (
     <p className="refusal" role="alert">
-      The help did not come; the server does not answer. Load the page anew when it is back.
+      This part of the page did not come; the server does not answer. Load the page anew when it is back.
     </p>
   );
 }

@@ -70,6 +70,9 @@ export function Shelf() {
           <a {...linkTo({ screen: 'new' })} className="press">
             New job
           </a>
+          <a {...linkTo({ screen: 'pairing' })} className="press">
+            Other devices
+          </a>
           <span className="field">
             <label htmlFor="import">Take in a job from a file</label>
             <input
