@@ -2,7 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Setup } from '@sparewright/core/lathe/chain';
+import { whatWouldHelpJob } from '@sparewright/core/lathe/job-remedies';
 import { judgeOf, knownLathe } from '@sparewright/core/lathe/judge';
+import { latheKnowledge } from '@sparewright/core/lathe/knowledge';
 import { workshopSchema } from '@sparewright/core/lathe/schema';
 import { heldBar, materialOf } from '@sparewright/core/lathe/workshop-known';
 import { time } from './measure.ts';
@@ -46,3 +48,14 @@ console.log(`${operations} operations, ${operations * cuts.length} cuts judged (
 console.log(
   `  first time ${cold.toFixed(1)} ms, then ${warm.median.toFixed(1)} ms (${warm.least.toFixed(1)} to ${warm.most.toFixed(1)}); of that the setups ${prepared.median.toFixed(1)} ms`,
 );
+
+const { joint } = latheKnowledge(workshop);
+const job = setups.map((setup, i) => ({
+  id: `${i}`,
+  setup,
+  material,
+  joint,
+  asked: { depth: 0.2, feed: 0.05, speed: 800, sizeLimit: 0.02 },
+}));
+const helped = time('what would help the whole job', 5, () => whatWouldHelpJob(job, workshop.lathe));
+console.log(`  every remedy tried on all of them: ${helped.median.toFixed(0)} ms`);

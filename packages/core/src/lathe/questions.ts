@@ -5,6 +5,7 @@ import { bestCuts } from './best-cuts.ts';
 import { stiffnessBudgetQuestion } from './budget-question.ts';
 import { cutOnLathe } from './cut-on-lathe.ts';
 import { depthAtSpeeds } from './depth-question.ts';
+import { remediesForJob } from './job-help.ts';
 import { latheKnown } from './lathe-known.ts';
 import { tapTones } from './tap-question.ts';
 import { remediesOnLathe } from './what-would-help.ts';
@@ -14,6 +15,7 @@ export const latheQuestions = [
   bestCuts,
   depthAtSpeeds,
   remediesOnLathe,
+  remediesForJob,
   latheKnown,
   stiffnessBudgetQuestion,
   tapTones,

@@ -1,229 +1,50 @@
 /**
  * What would help: every remedy tried on the model of this very cut, with the same draws, and ranked by what it gains.
  */
-
+import { rubbing } from '../cutting/rubbing.ts';
 import { cuttingSpeed } from '../cutting/speed.ts';
 import { DomainError } from '../errors.ts';
 import type { Mm } from '../units/quantities.ts';
-import type { CuttingTool, Setup } from './chain.ts';
-import { chatterProbability } from './chatter.ts';
+import { powerOf, usualEfficiency } from './capability.ts';
 import { type CutMaterial, cutForces } from './cut-forces.ts';
-import { type AskedCut, allGood } from './cut-verdict.ts';
-import { spindleSpeeds } from './drive.ts';
-import type { ElementId } from './elements.ts';
+import { allGood, rank, type Weighed, weigh } from './cut-verdict.ts';
+import { drivePower } from './drive.ts';
 import { prepareSetup } from './prepare-setup.ts';
-import type { Joint } from './sampling.ts';
+import { type Effort, notReckoned, type Remedy, remedies, type Trial } from './remedy-list.ts';
 import type { Lathe } from './schema.ts';
-import { forceLadder, sizeAfter } from './size-after.ts';
+import { chatterMargins } from './singing-limit.ts';
+import { forceLadder, plunges, pushedOff, sizeAfter } from './size-after.ts';
 
-/** `now`: a setting. `minutes`: another cutter or set-up. `an evening`: adjusting. `a project`: parts to make or buy. */
-export type Effort = 'now' | 'minutes' | 'an evening' | 'a project';
-
-export interface Trial {
-  readonly setup: Setup;
-  readonly asked: AskedCut;
-  readonly joint: Joint;
-}
-
-interface Remedy {
-  readonly name: string;
-  readonly effort: Effort;
-  /** What the figures assume where the gain is not computed from geometry alone. */
-  readonly assumes?: string | undefined;
-  /** The cut with the remedy, or nothing when it does not apply. */
-  readonly apply: (trial: Trial, lathe: Lathe) => Trial | undefined;
-}
-
-export interface TriedRemedy {
-  readonly name: string;
-  readonly effort: Effort;
-  readonly assumes?: string | undefined;
-  /** Greatest depth with everything good; 0 when there is none. */
+/** How a cut fares, in the numbers by which remedies are told apart. */
+export interface Outcome {
+  /** Greatest depth with everything good; 0 when there is none. When grooving or parting, the width of the edge. */
   readonly safeDepth: Mm;
   readonly chatter: number;
+  /** ln of limit over load, at most 2 either way, in the mean of all draws: moves evenly where the chance jumps. */
+  readonly margin: number;
   /** Difference of size along the work at the depth asked for. */
   readonly taper: Mm;
   /** Greatest size error there. */
   readonly sizeError: Mm;
+  /** Metal taken at the safe depth with this feed and speed [mm³/min]. */
+  readonly rate: number;
+  /** What decides at the depth asked for. */
+  readonly decides: Weighed;
+}
+
+export interface TriedRemedy extends Outcome {
+  readonly name: string;
+  readonly effort: Effort;
+  readonly assumes?: string | undefined;
   /** Score it is ranked by: above 0 it helps. */
   readonly gain: number;
 }
 
 export interface RemedyList {
-  readonly asItStands: Omit<TriedRemedy, 'name' | 'effort' | 'assumes' | 'gain'>;
+  readonly asItStands: Outcome;
   readonly remedies: readonly TriedRemedy[];
   /** Known in the trade, but not something this model can tell. */
   readonly notReckoned: readonly string[];
-}
-
-const withCutter = (trial: Trial, change: Partial<CuttingTool>): Trial => ({
-  ...trial,
-  setup: { ...trial.setup, cutter: { ...trial.setup.cutter, ...change } },
-});
-
-/** Scales elements of the lathe; what is known of them is kept relative. */
-function scaled(trial: Trial, factors: Partial<Record<ElementId, number>>): Trial {
-  const mean = trial.joint.mean.map((m, i) => {
-    const factor = factors[trial.joint.beliefs[i]?.id ?? 'force'];
-    return factor === undefined ? m : m + Math.log(factor);
-  });
-  return { ...trial, joint: { ...trial.joint, mean } };
-}
-
-const outside = ({ setup }: Trial) => setup.operation === 'turning';
-const plunging = ({ setup }: Trial) => setup.operation === 'grooving' || setup.operation === 'parting';
-const end = ({ setup }: Trial) => setup.work.sections.at(-1)?.to ?? 0;
-
-const remedies: readonly Remedy[] = [
-  {
-    name: 'feed half as much again',
-    effort: 'now',
-    apply: (t) => ({ ...t, asked: { ...t.asked, feed: Math.min(1.5 * t.asked.feed, plunging(t) ? 0.5 : 2) } }),
-  },
-  {
-    name: 'next slower speed',
-    effort: 'now',
-    apply: (t, lathe) =>
-      withSpeed(
-        t,
-        spindleSpeeds(lathe).findLast((n) => n < t.asked.speed * 0.99),
-      ),
-  },
-  {
-    name: 'next faster speed',
-    effort: 'now',
-    apply: (t, lathe) =>
-      withSpeed(
-        t,
-        spindleSpeeds(lathe).find((n) => n > t.asked.speed * 1.01),
-      ),
-  },
-  {
-    name: 'support the end with the tailstock centre',
-    effort: 'minutes',
-    apply: (t, lathe) =>
-      t.setup.work.centreAt === undefined &&
-      lathe.tailstock &&
-      lathe.tailstock.centre !== 'none' &&
-      (outside(t) || t.setup.operation === 'grooving')
-        ? { ...t, setup: { ...t.setup, work: { ...t.setup.work, centreAt: end(t) } } }
-        : undefined,
-  },
-  {
-    name: 'steady in the middle of what stands out',
-    effort: 'minutes',
-    assumes: 'a steady as stiff as 10 N/µm, from memory',
-    apply: (t) =>
-      t.setup.work.steady || t.setup.operation === 'facing' || end(t) < 30
-        ? undefined
-        : { ...t, setup: { ...t.setup, work: { ...t.setup.work, steady: { at: end(t) / 2, stiffness: 10 } } } },
-  },
-  {
-    name: 'let the work stand out a quarter less',
-    effort: 'minutes',
-    assumes: 'the shape can be held that much shorter',
-    apply: (t) => shortened(t, 0.75),
-  },
-  {
-    name: 'half as long again in the jaws',
-    effort: 'minutes',
-    assumes: 'there is stock to hold, and jaws that deep',
-    apply: (t) => ({
-      ...t,
-      setup: { ...t.setup, work: { ...t.setup.work, gripLength: 1.5 * t.setup.work.gripLength } },
-    }),
-  },
-  {
-    name: 'half the nose radius',
-    effort: 'minutes',
-    apply: (t) =>
-      plunging(t) || t.setup.cutter.noseRadius < 0.15
-        ? undefined
-        : withCutter(t, { noseRadius: t.setup.cutter.noseRadius / 2 }),
-  },
-  {
-    name: 'a sharper edge',
-    effort: 'minutes',
-    apply: (t) => (t.setup.cutter.edge === 'sharp' ? undefined : withCutter(t, { edge: 'sharp' })),
-  },
-  {
-    name: 'five degrees more rake',
-    effort: 'minutes',
-    apply: (t) => (t.setup.cutter.rake > 20 ? undefined : withCutter(t, { rake: t.setup.cutter.rake + 5 })),
-  },
-  {
-    name: 'cutter or bar a quarter nearer to the post',
-    effort: 'minutes',
-    apply: (t) => withCutter(t, { overhang: 0.75 * t.setup.cutter.overhang }),
-  },
-  {
-    name: 'boring bar a fifth thicker',
-    effort: 'minutes',
-    assumes: 'the bore has room for it',
-    apply: (t) =>
-      t.setup.cutter.barDiameter ? withCutter(t, { barDiameter: 1.2 * t.setup.cutter.barDiameter }) : undefined,
-  },
-  {
-    name: 'boring bar of solid carbide',
-    effort: 'minutes',
-    assumes: 'carbide: 600 GPa, 14.5 g/cm³, from memory',
-    apply: (t) =>
-      t.setup.cutter.barDiameter ? withCutter(t, { barModulus: 600_000, barDensity: 14.5e-6 }) : undefined,
-  },
-  {
-    name: 'edge half as wide, groove widened by side cuts',
-    effort: 'minutes',
-    apply: (t) => (plunging(t) ? { ...t, asked: { ...t.asked, depth: t.asked.depth / 2 } } : undefined),
-  },
-  {
-    name: 'adjust the gibs of cross slide and top slide',
-    effort: 'an evening',
-    assumes: 'half the deflection of both; a fitted gib gave a third in one measurement [SNAF]',
-    apply: (t) => scaled(t, { crossSlide: 2, topSlide: 2 }),
-  },
-  {
-    name: 'solid block in place of the top slide',
-    effort: 'a project',
-    assumes: 'a block six times as stiff as the slide; judgement',
-    apply: (t) => scaled(t, { topSlide: 6 }),
-  },
-  {
-    name: 'stouter tool post',
-    effort: 'a project',
-    assumes: 'twice as stiff; judgement',
-    apply: (t) => scaled(t, { toolPost: 2 }),
-  },
-  {
-    name: 'preloaded angular-contact bearings with steel spacers in the spindle',
-    effort: 'a project',
-    assumes:
-      'four times as stiff along the axis, as computed for pairs against single deep-groove rows [NSKF]; half as stiff again sideways',
-    apply: (t) => scaled(t, { spindleAxial: 4, spindleRadial: 1.5 }),
-  },
-];
-
-/** Things turners do that need more than springs and masses to judge. */
-const notReckoned = [
-  'cutting from behind with the edge upside down: the model has no direction of the slides’ lift',
-  'lead or rubber to damp: the damping it would bring is not known',
-  'a spindle speed swung up and down during the cut',
-];
-
-function withSpeed(trial: Trial, speed: number | undefined): Trial | undefined {
-  return speed === undefined ? undefined : { ...trial, asked: { ...trial.asked, speed } };
-}
-
-/** The same work with less of it standing out: what is nearest to the jaws is held deeper. */
-function shortened(trial: Trial, share: number): Trial {
-  const { work, stations } = trial.setup;
-  const away = end(trial) * (1 - share);
-  const sections = work.sections
-    .filter((s) => s.to > away + 1e-6)
-    .map((s) => ({ ...s, from: Math.max(0, s.from - away), to: s.to - away }));
-  const centreAt = work.centreAt === undefined ? undefined : Math.max(1e-3, work.centreAt - away);
-  const steady = work.steady && work.steady.at > away + 1 ? { ...work.steady, at: work.steady.at - away } : undefined;
-  const places = [...new Set(stations.map((z) => Math.max(0, z - away)))];
-  return { ...trial, setup: { ...trial.setup, stations: places, work: { ...work, sections, centreAt, steady } } };
 }
 
 /** Draws a remedy is tried with: fewer than for a verdict, always the same. */
@@ -235,48 +56,76 @@ const triedDraws = 48;
  * @throws DomainError when the cut or the setup cannot be
  */
 export function whatWouldHelp(trial: Trial, material: CutMaterial, lathe: Lathe): RemedyList {
-  if (!(trial.asked.depth > 0)) throw new DomainError('depth', trial.asked.depth, 'more than 0 mm');
-  const asItStands = tried(trial, material, lathe);
+  const asItStands = outcome(trial, material, lathe);
   const found = remedies.flatMap((remedy): TriedRemedy[] => {
-    const with_ = remedy.apply(trial, lathe);
-    if (!with_) return [];
-    const there = tried(with_, material, lathe);
-    return [
-      {
-        name: remedy.name,
-        effort: remedy.effort,
-        ...(remedy.assumes === undefined ? {} : { assumes: remedy.assumes }),
-        ...there,
-        gain: gainOf(asItStands, there),
-      },
-    ];
+    const tried = remedy.apply(trial, lathe);
+    if (!tried) return [];
+    const after = outcome(tried, material, lathe);
+    return [{ ...labels(remedy), ...after, gain: gainOf(asItStands, after) }];
   });
   return { asItStands, remedies: found.toSorted((a, b) => b.gain - a.gain), notReckoned };
 }
 
-/** Depth counts most, then singing, then size; each in shares, so that none drowns the others. */
-function gainOf(before: RemedyList['asItStands'], after: RemedyList['asItStands']): number {
-  const depth = Math.log((after.safeDepth + 0.02) / (before.safeDepth + 0.02));
-  const quieter = before.chatter - after.chatter;
-  const size = Math.log((before.sizeError + 0.002) / (after.sizeError + 0.002));
-  return depth + quieter + size / 2;
+/** What is told of a remedy beside its figures. */
+export function labels({
+  name,
+  effort,
+  assumes,
+}: Omit<Remedy, 'apply'>): Pick<TriedRemedy, 'name' | 'effort' | 'assumes'> {
+  return { name, effort, ...(assumes === undefined ? {} : { assumes }) };
 }
 
-function tried({ setup, asked, joint }: Trial, material: CutMaterial, lathe: Lathe): RemedyList['asItStands'] {
-  const prepared = prepareSetup(joint, setup, material, triedDraws);
-  const plunge = setup.operation === 'grooving' || setup.operation === 'parting';
+/**
+ * How much better one outcome is than another: room before it sings, depth, size and time, each as a logarithm, so that none
+ * drowns the others. Depth and time count little beside the rest: they jump where a limit is crossed.
+ */
+export function gainOf(before: Outcome, after: Outcome): number {
+  const ratio = (a: number, b: number, floor: number) => Math.log((a + floor) / (b + floor));
+  const depth = ratio(after.safeDepth, before.safeDepth, 0.05);
+  const size = ratio(before.sizeError, after.sizeError, 0.002);
+  const time = ratio(after.rate, before.rate, 20);
+  return after.margin - before.margin + depth / 4 + size / 2 + time / 4;
+}
+
+/**
+ * How a cut fares.
+ *
+ * @throws DomainError when the cut or the setup cannot be
+ */
+export function outcome(
+  { setup, asked, joint }: Trial,
+  material: CutMaterial,
+  lathe: Lathe,
+  count = triedDraws,
+): Outcome {
+  if (!(asked.depth > 0)) throw new DomainError('depth', asked.depth, 'more than 0 mm');
+  const prepared = prepareSetup(joint, setup, material, count);
+  const plunge = plunges(setup);
   const rungs = plunge ? plungeRungs : depthRungs;
-  const deepest = rungs.at(-1) ?? 1;
+  const deepest = Math.max(asked.depth, rungs.at(-1) ?? 1);
   const ladder = plunge ? undefined : forceLadder(setup, material, asked.feed, deepest);
   const safeDepth = rungs.findLast((depth) => allGood(prepared, lathe, { ...asked, depth }, ladder)) ?? 0;
   const forces = cutForces(setup, material, asked.depth, asked.feed);
-  const size = ladder ? sizeAfter(prepared, ladder, asked.depth) : undefined;
-  const pushed = prepared.give.map((c) => c * forces.square);
+  const speed = cuttingSpeed(setup.diameter, asked.speed);
+  const margins = chatterMargins(prepared.drawn, setup.cutter.edge, forces, speed);
+  const size = ladder ? sizeAfter(prepared, ladder, asked.depth) : pushedOff(prepared, forces.square);
+  const chatter = (margins.filter((m) => m < 0).length + 0.5) / (margins.length + 1);
+  const power = powerOf(forces, setup.diameter, asked.speed, lathe.drive.efficiency ?? usualEfficiency);
+  const weighed = weigh(prepared, {
+    ...asked,
+    size,
+    chatter,
+    powerShare: power / drivePower(lathe, asked.speed),
+    rubbing: rubbing(forces.chipThickness, setup.cutter.edge),
+  });
   return {
     safeDepth,
-    chatter: chatterProbability(prepared, forces, cuttingSpeed(setup.diameter, asked.speed)),
-    taper: size?.taper.middle ?? 0,
-    sizeError: size?.most.middle ?? Math.max(...pushed),
+    chatter,
+    margin: margins.reduce((sum, m) => sum + Math.min(2, Math.max(-2, m)), 0) / margins.length,
+    taper: size.taper.middle,
+    sizeError: size.most.middle,
+    rate: 1000 * speed * asked.feed * safeDepth,
+    decides: weighed.reduce((worst, w) => (rank(w) > rank(worst) ? w : worst)),
   };
 }
 

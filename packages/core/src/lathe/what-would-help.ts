@@ -7,31 +7,22 @@ import { round } from './answer-fields.ts';
 import { cutSources, demoWorkshop } from './demo-workshop.ts';
 import { latheKnowledge } from './knowledge.ts';
 import { cutOnLatheFields, setupOf } from './question-fields.ts';
-import { whatWouldHelp } from './remedies.ts';
+import { labels, whatWouldHelp } from './remedies.ts';
+import { outcomeField, plainOutcome } from './remedy-fields.ts';
 
 export const remediesOnLathe = defineQuestion({
   name: 'what-would-help',
   asks: 'What would let this cut go deeper, quieter or truer on this lathe, best first?',
   input: z.strictObject(cutOnLatheFields),
   output: z.strictObject({
-    asItStands: z
-      .strictObject({
-        safeDepth: z.number().describe('greatest depth at which everything is good, 0 when none is [mm]'),
-        chatter: z.number().describe('probability that the cut sings [-]'),
-        taper: z.number().describe('difference of size along the work [mm]'),
-        sizeError: z.number().describe('greatest error of size [mm]'),
-      })
-      .describe('without any remedy'),
+    asItStands: outcomeField.describe('without any remedy'),
     remedies: z
       .array(
         z.strictObject({
           name: z.string().describe('what to do'),
           effort: z.enum(['now', 'minutes', 'an evening', 'a project']).describe('how much work it is'),
           assumes: z.string().optional().describe('what the figures take for granted'),
-          safeDepth: z.number().describe('greatest depth at which everything is good, 0 when none is [mm]'),
-          chatter: z.number().describe('probability that the cut sings [-]'),
-          taper: z.number().describe('difference of size along the work [mm]'),
-          sizeError: z.number().describe('greatest error of size [mm]'),
+          ...outcomeField.shape,
           gain: z.number().describe('score of the ranking: above 0 it helps [-]'),
         }),
       )
@@ -58,16 +49,9 @@ export const remediesOnLathe = defineQuestion({
     const { setup, material } = setupOf(asked);
     const { joint } = latheKnowledge(asked.workshop, asked.state);
     const list = whatWouldHelp({ setup, asked, joint }, material, asked.workshop.lathe);
-    const figures = <T extends { safeDepth: number; chatter: number; taper: number; sizeError: number }>(t: T): T => ({
-      ...t,
-      safeDepth: round(t.safeDepth),
-      chatter: round(t.chatter),
-      taper: round(t.taper),
-      sizeError: round(t.sizeError),
-    });
     return {
-      asItStands: figures(list.asItStands),
-      remedies: list.remedies.map((r) => ({ ...figures(r), gain: round(r.gain) })),
+      asItStands: plainOutcome(list.asItStands),
+      remedies: list.remedies.map((r) => ({ ...labels(r), ...plainOutcome(r), gain: round(r.gain) })),
       notReckoned: [...list.notReckoned],
     };
   },
