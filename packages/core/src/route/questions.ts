@@ -1,16 +1,14 @@
 /** Questions about dial numbers: passes, threads, cones and curves on a lathe whose dials are told. */
 import { z } from 'zod';
-import { DomainError, InputError } from '../errors.ts';
-import type { Arc } from '../part/outline-types.ts';
 import { defineQuestion } from '../question.ts';
 import { parseThread } from '../standards/threads/thread.ts';
 import { lengthField, textField } from '../units/fields.ts';
-import { degrees, type Mm } from '../units/quantities.ts';
+import { degrees } from '../units/quantities.ts';
 import { dialField, settingFields } from './question-fields.ts';
+import { curveQuestions } from './questions-curves.ts';
 import { fineQuestions } from './questions-fine.ts';
 import { gearQuestions } from './questions-gears.ts';
 import { angleTolerance, degreesMinutes, setOverAngle, sideLength } from './tables/cone-setting.ts';
-import { curveSteps, dialSteps, type StepCurve, stepsForCusp } from './tables/curve-steps.ts';
 import { planPasses } from './tables/pass-plan.ts';
 import { crestAim, threadTable } from './tables/thread-table.ts';
 
@@ -98,102 +96,6 @@ const coneSetting = defineQuestion({
   },
 });
 
-const curveStepsQuestion = defineQuestion({
-  name: 'curve-steps',
-  asks: 'In which steps is a domed end turned, and how much is left between them to file?',
-  input: z.strictObject({
-    radius: lengthField('mm', 'radius of the dome'),
-    height: lengthField('mm', 'height of the dome, at most its radius'),
-    noseRadius: lengthField('mm', 'nose radius of the cutter, 0 for a pointed one', { zero: true }).default(0),
-    steps: z.int().min(1).max(500).optional().describe('number of steps; or give the height of the corners [-]'),
-    corner: lengthField('mm', 'height of the corners that may be left to file').optional(),
-    dials: z
-      .strictObject({
-        along: dialField('dial that moves along the work'),
-        across: dialField('dial of the cross slide, set to nought at the foot of the dome'),
-      })
-      .optional()
-      .describe('the lathe’s dials, for whole divisions'),
-  }),
-  output: z.strictObject({
-    footDiameter: z.number().describe('diameter at the foot of the dome [mm]'),
-    largestCorner: z.number().describe('height of the highest corner left to file, square to the curve [mm]'),
-    steps: z
-      .array(
-        z.strictObject({
-          step: z.number().describe('number of the step, from the free end [-]'),
-          depth: z.number().describe('depth from the free end [mm]'),
-          radius: z.number().describe('radius at which the tip stops [mm]'),
-          corner: z.number().describe('height of the corner left over [mm]'),
-          along: z.strictObject(settingFields).optional().describe('dial that moves along the work'),
-          across: z.strictObject(settingFields).optional().describe('dial of the cross slide'),
-        }),
-      )
-      .describe('steps in order'),
-  }),
-  sources: ['geometry'],
-  example: {
-    input: { radius: 32, height: 6, steps: 12 },
-    gives: { largestCorner: 0.45, steps: [{ step: 1, depth: 0.4564 }] },
-    from: 'closed form for a pointed cutter: corners √(R² + a²/n) − R, first depth R − √(R² − a²/n) with a² = 2Rh − h²',
-  },
-  answer({ radius, height, noseRadius, steps, corner, dials }) {
-    const curve = dome(radius, height);
-    const foot = curve.pieces[0]?.to.r ?? 0;
-    const count = steps ?? (corner === undefined ? undefined : stepsForCusp(curve, corner, noseRadius));
-    if (count === undefined) {
-      throw new InputError([
-        { path: 'steps', value: steps, expected: 'a number of steps, or a corner', example: '12' },
-      ]);
-    }
-    const exact = curveSteps(curve, count, noseRadius);
-    if (!dials) return answerOf(foot, exact);
-    return answerOf(
-      foot,
-      dialSteps(curve, exact, noseRadius, foot, dials).map(({ along, across, ...step }) => ({
-        ...step,
-        along: { turns: along.turns, divisions: along.divisions },
-        across: { turns: across.turns, divisions: across.divisions },
-      })),
-    );
-  },
-});
-
-interface Step {
-  readonly depth: Mm;
-  readonly radius: Mm;
-  readonly cusp: Mm;
-}
-
-function answerOf<S extends Step>(foot: Mm, steps: readonly S[]) {
-  return {
-    footDiameter: fine(2 * foot),
-    largestCorner: fine(Math.max(0, ...steps.map((s) => s.cusp))),
-    steps: steps.map(({ depth, radius, cusp, ...dialled }, i) => ({
-      step: i + 1,
-      depth: fine(depth),
-      radius: fine(radius),
-      corner: fine(cusp),
-      ...dialled,
-    })),
-  };
-}
-
-function dome(radius: Mm, height: Mm): StepCurve {
-  if (height > radius) throw new DomainError('height', height, `at most the radius, ${radius} mm`);
-  const foot = { z: height, r: Math.sqrt(2 * radius * height - height ** 2) };
-  const cap: Arc = {
-    kind: 'arc',
-    feature: 'dome',
-    from: { z: 0, r: 0 },
-    to: foot,
-    centre: { z: radius, r: 0 },
-    radius,
-    sweep: Math.atan2(foot.r, height - radius) - Math.PI,
-  };
-  return { pieces: [cap], depth: height };
-}
-
 const threadPasses = defineQuestion({
   name: 'thread-passes',
   asks: 'Which dial settings cut a thread straight in, with an equal chip in every pass?',
@@ -254,8 +156,8 @@ function fine(value: number): number {
 export const routeQuestions = [
   dialPasses,
   coneSetting,
-  curveStepsQuestion,
   threadPasses,
+  ...curveQuestions,
   ...gearQuestions,
   ...fineQuestions,
 ] as const;

@@ -161,6 +161,58 @@ export function curveSteps(curve: StepCurve, count: number, noseRadius: Mm): Cur
 }
 
 /**
+ * Steps of equal depth, or of equal radius for turning along: quicker to set, with corners that differ.
+ *
+ *     facing x_k = k h/n;  turning r_k = r_0 + k (r_n − r_0)/n, as deep as the nose may go there
+ *
+ * @param curve  the curve, its radius never falling away from the free end
+ * @param count  number of steps [-]
+ * @param noseRadius  of the cutter [mm]
+ * @param direction  facing: each step in to its radius; turning: each along to its depth
+ * @returns the steps from the free end, exact
+ * @throws DomainError when there is no depth, no step, or the curve narrows away from the free end
+ * @source geometry
+ * @valid monotone curves; check values for a dome in the metrology reference, rows P02, P07, P08
+ * @example equalSteps({ pieces: [{ kind: 'line', from: { z: 0, r: 5 }, to: { z: 2, r: 7 }, feature: 'a' }], depth: 2 }, 4, 0, 'facing')[0].depth → 0.5
+ */
+export function equalSteps(
+  curve: StepCurve,
+  count: number,
+  noseRadius: Mm,
+  direction: 'facing' | 'turning',
+): CurveStep[] {
+  checkCurve(curve);
+  if (!(Number.isInteger(count) && count >= 1 && count <= mostSteps))
+    throw new DomainError('count', count, 'a whole number from 1 to 500');
+  const share = (k: number) => (k + 1) / count;
+  if (direction === 'facing')
+    return stepsAt(
+      curve,
+      Array.from({ length: count }, (_, k) => curve.depth * share(k)),
+      noseRadius,
+    );
+  const first = curve.pieces[0]?.from.r ?? 0;
+  const last = Math.max(0, tipRadius(curve, curve.depth, noseRadius));
+  const depths = Array.from({ length: count }, (_, k) =>
+    deepestAt(curve, Math.min(last, first + (last - first) * share(k)), noseRadius),
+  );
+  return stepsAt(curve, [...new Set([...depths.filter((d) => d > 0), curve.depth])], noseRadius);
+}
+
+/** The greatest depth to which the leading side may go while the tip stands at a radius. */
+function deepestAt(curve: StepCurve, radius: Mm, nose: Mm): Mm {
+  if (tipRadius(curve, curve.depth, nose) <= radius + exactDepth) return curve.depth;
+  let [low, high] = [0, curve.depth];
+  if (tipRadius(curve, 0, nose) > radius) return 0;
+  while (high - low > exactDepth) {
+    const depth = (low + high) / 2;
+    if (tipRadius(curve, depth, nose) <= radius) low = depth;
+    else high = depth;
+  }
+  return low;
+}
+
+/**
  * Fewest steps whose corners stay within a height, at most 500.
  *
  * @param curve  the curve, its radius never falling away from the free end
@@ -258,6 +310,41 @@ export function dialSteps(
       radius,
       cusp: distanceToCurve(curve, { z: before, r: radius }),
     });
+  }
+  return dialled;
+}
+
+/**
+ * The same steps in whole divisions for turning along: first the radius is rounded outward, then the depth is found anew for that radius and
+ * rounded down. They are cut from the deepest, which is the widest, to the free end.
+ *
+ * @param curve  the curve
+ * @param steps  exact steps, from the free end
+ * @param noseRadius  of the cutter [mm]
+ * @param touch  radius at which the cross slide's dial was zeroed (tip touching), larger than every stop [mm]
+ * @param dials  along the work and across it
+ * @returns the steps from the free end, with their settings; a step that comes to nothing is left out
+ * @throws DomainError when the zero lies inside the curve
+ * @source geometry
+ * @valid the zero of the cross slide at or outside the largest radius of the curve
+ * @example dialTurning({ pieces: [{ kind: 'line', from: { z: 0, r: 5 }, to: { z: 2, r: 7 }, feature: 'a' }], depth: 2 }, [{ depth: 1, radius: 6, cusp: 0.5 }], 0, 8, { along: { division: 0.3, perTurn: 3, reads: 'travel' }, across: { division: 0.25, perTurn: 5, reads: 'radius' } })[0].depth → 0.9
+ */
+export function dialTurning(
+  curve: StepCurve,
+  steps: readonly CurveStep[],
+  noseRadius: Mm,
+  touch: Mm,
+  dials: { readonly along: Dial; readonly across: Dial },
+): DialledStep[] {
+  const dialled: DialledStep[] = [];
+  for (const step of steps) {
+    const across = dialSetting(touch - step.radius, dials.across);
+    const radius = touch - across.travel;
+    const along = dialSetting(deepestAt(curve, radius, noseRadius), dials.along);
+    const before = dialled.at(-1)?.depth ?? 0;
+    if (along.travel <= before) continue;
+    const cusp = distanceToCurve(curve, { z: before, r: radius });
+    dialled.push({ along, across, depth: along.travel, radius, cusp });
   }
   return dialled;
 }
