@@ -10,9 +10,11 @@ import { belongsTo } from './marks.ts';
 export function readPicture(text: string): SVGElement {
   const root = parsed(text);
   const title = root.querySelector('title');
+  const description = root.querySelector('desc');
   root.setAttribute('role', 'img');
-  root.setAttribute('aria-label', [title?.textContent, root.querySelector('desc')?.textContent].join('. '));
+  root.setAttribute('aria-label', [title?.textContent, description?.textContent].join('. '));
   title?.remove();
+  description?.remove();
   return root;
 }
 

@@ -88,7 +88,7 @@ interface TakeProps {
 
 function TakeButton({ take, title, press }: TakeProps) {
   return (
-    <button type="button" onClick={press} aria-label={`Take ${take.write} for the ${title}`}>
+    <button type="button" onClick={press} aria-label={`Take it: ${take.write} for the ${title}`}>
       Take it
     </button>
   );
