@@ -2,7 +2,9 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
+import { applyTheme } from './use-theme.ts';
 
+applyTheme();
 const place = document.getElementById('page');
 if (!place) throw new Error('the page has no place for its content');
 createRoot(place).render(

@@ -1,6 +1,7 @@
 /** Questions about a whole job. */
 import { z } from 'zod';
 import { assess } from '../job/assess.ts';
+import { withUnits } from '../job/change-units.ts';
 import { readJob, readWorkshop } from '../job/read-document.ts';
 import { defineQuestion } from '../question.ts';
 import { assessmentAnswer, assessmentOutput } from './job-answer.ts';
@@ -42,4 +43,38 @@ const assessQuestion = defineQuestion({
   },
 });
 
-export const jobQuestions = [assessQuestion] as const;
+const changeUnitsQuestion = defineQuestion({
+  name: 'change-units',
+  asks: 'How is a job written in the other unit without converting anything: which unit stands behind its bare numbers?',
+  input: z.strictObject({
+    job: documentField('job document, as in a job file'),
+    units: z.enum(['mm', 'in']).describe('unit of bare numbers from now on'),
+  }),
+  output: z.strictObject({
+    job: documentField('the same job, every size the same, the units written where they were bare'),
+  }),
+  sources: [],
+  example: {
+    input: {
+      job: {
+        sparewright: 'job',
+        version: 1,
+        title: 'Spindle',
+        units: 'mm',
+        hazard: 'ordinary',
+        part: {
+          name: 'Spindle',
+          outside: [{ id: 'journal', kind: 'cylinder', diameter: '40 f7', length: '1 1/4 in' }],
+        },
+      },
+      units: 'in',
+    },
+    gives: { job: { units: 'in', part: { outside: [{ diameter: '40 mm f7', length: '1 1/4 in' }] } } },
+    from: 'a size with its unit written means the same in any job',
+  },
+  answer({ job, units }) {
+    return { job: withUnits(job, units) };
+  },
+});
+
+export const jobQuestions = [assessQuestion, changeUnitsQuestion] as const;

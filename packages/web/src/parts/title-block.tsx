@@ -4,6 +4,7 @@ import { Ways } from '../shelf/screen-head.tsx';
 import type { OpenJob } from '../use-job.ts';
 import { levelWords } from './levels.ts';
 import { Standing } from './standing.tsx';
+import { Switches } from './switches.tsx';
 
 interface Props {
   readonly page: JobPage;
@@ -38,6 +39,7 @@ export function TitleBlock({ page, job }: Props) {
       <div className="cell jobs">
         <Ways here="job" />
         <Standing open={job} />
+        <Switches page={page} job={job} />
       </div>
     </header>
   );

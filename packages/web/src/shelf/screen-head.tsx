@@ -1,5 +1,6 @@
 /** The head of every screen that is not a job: where one is, and the ways to the others. */
 import type { ReactNode } from 'react';
+import { ThemeSwitch } from '../parts/theme-switch.tsx';
 import { linkTo, type Place } from '../place.ts';
 
 interface Props {
@@ -18,6 +19,7 @@ export function ScreenHead({ title, here, children }: Props) {
       <div className="cell jobs">
         <Ways here={here} />
         {children}
+        <ThemeSwitch />
       </div>
     </header>
   );
