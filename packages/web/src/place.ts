@@ -9,7 +9,7 @@ export type Place =
   | { readonly screen: 'workshop'; readonly part: WorkshopPart }
   | { readonly screen: 'help'; readonly part: HelpPart; readonly topic?: string | undefined };
 
-export const workshopParts = ['lathe', 'cutters', 'drills', 'gauges', 'bars'] as const;
+export const workshopParts = ['lathe', 'known', 'cutters', 'drills', 'gauges', 'bars'] as const;
 export type WorkshopPart = (typeof workshopParts)[number];
 
 const helpParts = ['measure', 'meaning', 'sources'] as const;

@@ -27,7 +27,7 @@ export function CutOnLathe({ operation, cut, route }: Props) {
     <section className="on-lathe" aria-label={`On this lathe: ${operation.title}`}>
       <h4>Its hardest cut on this lathe</h4>
       <Waiting of={verdict} what="Asking the lathe …" />
-      {verdict.answer && (
+      {verdict.trouble === '' && verdict.answer && (
         <>
           <p className={`verdict ${verdict.answer.verdict.replaceAll(' ', '-')}`} role="status">
             <strong>{verdict.answer.says}</strong>
@@ -37,11 +37,11 @@ export function CutOnLathe({ operation, cut, route }: Props) {
         </>
       )}
       <Waiting of={depths} what="" />
-      {depths.answer && (
+      {depths.trouble === '' && depths.answer && (
         <DepthPicture answer={depths.answer} cut={cut} number={operation.number} others={others} settings={settings} />
       )}
       <Waiting of={help} what="Trying what would help …" />
-      {help.answer && <HelpPicture answer={help.answer} cut={cut} settings={settings} />}
+      {help.trouble === '' && help.answer && <HelpPicture answer={help.answer} cut={cut} settings={settings} />}
     </section>
   );
 }

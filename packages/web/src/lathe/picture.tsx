@@ -5,8 +5,8 @@ import { useEffect, useRef, useState } from 'react';
 import { readPicture } from '../svg.ts';
 
 /** With so many pixels to a millimetre of the sheet its figures are as large as the words around it. */
-const pixelsPerMm = 4.4;
-const widest = 190;
+const pixelsPerMm = 5.4;
+const widest = 170;
 
 interface Props {
   /** Draws it for a width in millimetres of the sheet. */
@@ -31,7 +31,7 @@ export function Picture({ draw }: Props) {
     if (width === 0) return;
     const scene = draw(width);
     const svg = readPicture(paintSvg(scene, { theme: 'screen' }));
-    svg.style.width = `${(100 * scene.width) / Math.max(width, scene.width)}%`;
+    svg.style.width = `${Math.round(scene.width * pixelsPerMm)}px`;
     host.current?.replaceChildren(svg);
   }, [draw, width]);
 

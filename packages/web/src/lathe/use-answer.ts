@@ -18,9 +18,9 @@ interface Answers {
 }
 
 export interface Asked<T> {
-  /** The last one there was, while a new one is on its way. */
+  /** The last one there was, while a new one is on its way or was refused. */
   readonly answer: T | undefined;
-  /** Why there is none. */
+  /** Why the last asking was refused; empty when it was not. */
   readonly trouble: string;
 }
 
@@ -44,7 +44,7 @@ export function useAnswer<N extends keyof Answers>(name: N, input: object | unde
           if (wanted) setAsked({ answer: answer as Answers[N], trouble: '' });
         },
         (error: unknown) => {
-          if (wanted) setAsked({ answer: undefined, trouble: reasonOf(error) });
+          if (wanted) setAsked(({ answer }) => ({ answer, trouble: reasonOf(error) }));
         },
       );
     }, pause);

@@ -65,7 +65,7 @@ export function OperationRow({ at, drag, isOpen, toggle, isKept, move, keep, fre
         <span className="handle" aria-hidden="true" title="Drag to another place" {...drag.handle(at)}>
           ⋮⋮
         </span>
-        <span className="number">{operation.number}</span>
+        <span className="op-number">{operation.number}</span>
         <button
           ref={name}
           type="button"

@@ -131,7 +131,7 @@ const kindIs =
   (record) =>
     kinds.includes(textAt(record, ['kind']));
 
-export const lists: Readonly<Record<Exclude<WorkshopPart, 'lathe'>, RecordTableSpec>> = {
+export const lists: Readonly<Record<Exclude<WorkshopPart, 'lathe' | 'known'>, RecordTableSpec>> = {
   cutters: {
     path: ['cutters'],
     title: 'Cutters',

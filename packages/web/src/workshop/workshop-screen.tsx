@@ -1,8 +1,9 @@
 /** The workshop: the lathe, its cutters, drills and gauges, and the bars on the rack. Every job is worked out upon it. */
 import type { Json } from '@sparewright/core/job/merge';
-import { type KeyboardEvent, useEffect } from 'react';
+import { type KeyboardEvent, lazy, Suspense, useEffect } from 'react';
 import { listAt, textAt, valueAt } from '../document.ts';
 import { Fields, RecordTable } from '../forms/record-table.tsx';
+import { testKinds } from '../lathe/test-kinds.ts';
 import { History } from '../parts/history.tsx';
 import { Choosing, Standing } from '../parts/standing.tsx';
 import { go, type WorkshopPart, workshopParts } from '../place.ts';
@@ -10,8 +11,12 @@ import { ScreenHead } from '../shelf/screen-head.tsx';
 import { type Open, useWorkshop } from '../use-job.ts';
 import { chucks, latheFields, lists, wholeWorkshop } from './workshop-fields.ts';
 
+/** Its pictures and what they rest on are read only when they are wanted. */
+const LatheKnown = lazy(() => import('../lathe/lathe-known.tsx'));
+
 const names: Readonly<Record<WorkshopPart, string>> = {
   lathe: 'Lathe',
+  known: 'Tests',
   cutters: 'Cutters',
   drills: 'Drills',
   gauges: 'Gauges',
@@ -34,13 +39,13 @@ export function WorkshopScreen({ part }: { readonly part: WorkshopPart }) {
         <Choosing open={workshop} />
         <Parts workshop={workshop} part={part} />
         <section
-          className={part === 'lathe' ? 'sheet' : 'sheet one-list'}
+          className={part === 'lathe' || part === 'known' ? 'sheet' : 'sheet one-list'}
           id="sheet"
           role="tabpanel"
           aria-labelledby={`part-${part}`}
           tabIndex={-1}
         >
-          <h2>{part === 'lathe' ? names.lathe : lists[part].title}</h2>
+          <h2>{titleOf(part)}</h2>
           {workshop.trouble !== '' && (
             <p className="refusal" role="alert">
               {workshop.trouble}
@@ -56,8 +61,19 @@ export function WorkshopScreen({ part }: { readonly part: WorkshopPart }) {
   );
 }
 
+function titleOf(part: WorkshopPart): string {
+  if (part === 'lathe') return names.lathe;
+  return part === 'known' ? 'What this lathe is known to do' : lists[part].title;
+}
+
 function Part({ workshop, part }: { readonly workshop: Open<undefined>; readonly part: WorkshopPart }) {
   if (workshop.document === undefined) return <p role="status">Opening the workshop …</p>;
+  if (part === 'known')
+    return (
+      <Suspense fallback={<p role="status">Opening the tests …</p>}>
+        <LatheKnown workshop={workshop} />
+      </Suspense>
+    );
   if (part !== 'lathe') return <RecordTable key={part} form={workshop} {...lists[part]} />;
   const lathe = workshop.document;
   return (
@@ -94,6 +110,10 @@ function Parts({ workshop, part }: { readonly workshop: Open<undefined>; readonl
   };
   const stands = (p: WorkshopPart): string => {
     if (p === 'lathe') return textAt(workshop.document, ['lathe', 'name']);
+    if (p === 'known') {
+      const tests = testKinds.reduce((n, k) => n + listAt(workshop.document, ['lathe', 'tests', k]).length, 0);
+      return tests === 0 ? 'none written down' : String(tests);
+    }
     const n = listAt(workshop.document, [p]).length;
     return n === 0 ? 'none entered' : String(n);
   };
