@@ -56,6 +56,10 @@ export interface Setup {
   readonly stations: readonly Mm[];
   /** Greatest diameter cut at, for the tilting of work that is faced. */
   readonly diameter: Mm;
+  /**
+   * Free movement of the spindle along its axis, which a facing cut takes up: lost motion, no stiffness. None when left out.
+   */
+  readonly axialFloat?: Mm | undefined;
 }
 
 const steel = { modulus: 206_000, density: 7.85e-6 } as const;
@@ -66,7 +70,8 @@ const usualShank: Mm = 10;
  *
  * @throws DomainError naming the first thing wrong
  */
-export function checkSetup({ work, cutter, stations, diameter, operation }: Setup): void {
+export function checkSetup(setup: Setup): void {
+  const { work, cutter, stations, diameter, operation } = setup;
   const end = work.sections.at(-1)?.to ?? 0;
   if (!(work.gripLength > 0)) throw new DomainError('gripLength', work.gripLength, 'more than 0 mm');
   if (!(work.density > 0)) throw new DomainError('density', work.density, 'more than 0 kg/mm³');
@@ -85,6 +90,8 @@ export function checkSetup({ work, cutter, stations, diameter, operation }: Setu
     throw new DomainError('steady.at', steady.at, `above 0 to ${end} mm, on the work`);
   if (steady && !(steady.stiffness > 0))
     throw new DomainError('steady.stiffness', steady.stiffness, 'more than 0 N/µm');
+  const { axialFloat = 0 } = setup;
+  if (!(axialFloat >= 0)) throw new DomainError('axialFloat', axialFloat, '0 mm or more');
   if (operation === 'boring' && !cutter.barDiameter)
     throw new DomainError('barDiameter', cutter.barDiameter, 'the diameter of the boring bar, for example 8 mm');
   if ((operation === 'grooving' || operation === 'parting') && !cutter.width)

@@ -9,6 +9,7 @@ import type { Finding } from '../finding.ts';
 import { formatLength } from '../units/format.ts';
 import type { LengthUnit } from '../units/length.ts';
 import type { Mm, MmPerRev, Newton, Rpm, Watt } from '../units/quantities.ts';
+import { floatFindings } from './axial-float.ts';
 import { depthLadder, type JudgedCut, powerOf, usualEfficiency } from './capability.ts';
 import { type Chatter, chatter, chatterProbability } from './chatter.ts';
 import { cutForces } from './cut-forces.ts';
@@ -79,7 +80,7 @@ const correctable = 4;
  */
 export function judgeCut(
   prepared: PreparedSetup,
-  lathe: Pick<Lathe, 'speeds' | 'drive'>,
+  lathe: Pick<Lathe, 'speeds' | 'drive' | 'tests'>,
   asked: AskedCut,
   units: LengthUnit = 'mm',
 ): CutVerdict {
@@ -115,7 +116,10 @@ export function judgeCut(
     powerShare,
     size,
     chatter: sings,
-    findings: weighed.filter((w) => w.state !== 'good').map((w) => finding(w, material.hardens)),
+    findings: [
+      ...weighed.filter((w) => w.state !== 'good').map((w) => finding(w, material.hardens)),
+      ...floatFindings(prepared, forces.square, lathe.tests?.axialFloat !== undefined),
+    ],
   };
 }
 

@@ -22,6 +22,7 @@ const setupOf = (operation: Setup['operation'], diameter: number, length: number
     cutter: plunge ? grooving : turning,
     stations: plunge || operation === 'facing' ? [length] : Array.from({ length: 9 }, (_, i) => (length * (i + 1)) / 9),
     diameter,
+    axialFloat: 0.01,
   };
 };
 const setups = [

@@ -15,6 +15,7 @@
 import { rubbing } from '../cutting/rubbing.ts';
 import { cuttingSpeed } from '../cutting/speed.ts';
 import type { Mm, MmPerRev } from '../units/quantities.ts';
+import { axialFloatOf } from './axial-float.ts';
 import { type JudgedCut, powerOf, usualEfficiency } from './capability.ts';
 import type { Setup } from './chain.ts';
 import { chatterFromFew } from './chatter.ts';
@@ -77,7 +78,8 @@ export function knownLathe(workshop: Pick<Workshop, 'lathe' | 'cutters'>, state?
  * @throws DomainError when the setup cannot stand: a station off the work, no grip, a tool without overhang
  */
 export function judgeOf(known: KnownLathe, setup: Setup, material: CutMaterial): Judge {
-  const prepared = prepareWith(known, setup, material);
+  const floating = { axialFloat: axialFloatOf(known.lathe), ...setup };
+  const prepared = prepareWith(known, floating, material);
   const efficiency = known.lathe.drive.efficiency ?? usualEfficiency;
   const ladders = new Map<MmPerRev, { readonly deepest: Mm; readonly ladder: ForceLadder }>();
   const ladderFor = (depth: Mm, feed: MmPerRev) => {

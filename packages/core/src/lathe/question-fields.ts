@@ -5,6 +5,7 @@ import { z } from 'zod';
 import { InputError } from '../errors.ts';
 import { findMaterial } from '../materials/find.ts';
 import { lengthField, numberField, textField } from '../units/fields.ts';
+import { axialFloatOf } from './axial-float.ts';
 import type { Operation, Setup } from './chain.ts';
 import type { CutMaterial } from './cut-forces.ts';
 import { type Workshop, workshopSchema } from './schema.ts';
@@ -92,6 +93,7 @@ export function setupOf(asked: CutOnLathe): { setup: Setup; material: CutMateria
       cutter: { ...known.cutter(asked.cutter), shank: known.shank },
       stations,
       diameter: asked.diameter ?? placed.at(-1)?.outerDiameter ?? 0,
+      axialFloat: operation === 'facing' ? axialFloatOf(workshop.lathe) : undefined,
     },
     material: materialOf(asked.material),
   };

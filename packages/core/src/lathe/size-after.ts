@@ -87,7 +87,15 @@ export function sizeAfter(prepared: PreparedSetup, ladder: ForceLadder, depth: M
     mosts[i] = worst;
     tapers[i] = worst - left(least * values.force);
   });
-  return { error, taper: band(tapers), most: band(mosts) };
+  const most = band(mosts);
+  const { axialFloat = 0, operation } = prepared.setup;
+  if (operation !== 'facing' || axialFloat === 0) return { error, taper: band(tapers), most };
+  // The spindle may have stood anywhere in its float when the edge touched.
+  return {
+    error: error.map((e) => e + axialFloat / 2),
+    taper: band(tapers),
+    most: { low: most.low, middle: most.middle + axialFloat / 2, high: most.high + axialFloat },
+  };
 }
 
 function band(values: Float64Array): { low: number; middle: number; high: number } {

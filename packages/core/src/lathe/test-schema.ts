@@ -54,6 +54,10 @@ export function testsSchema(unit: LengthUnit) {
   return z.strictObject({
     bearings: z.enum(bearingKinds).optional().describe('kind of spindle bearings'),
     shank: lengthField(unit, 'side of the square shank of the cutters', { max: 50 }).optional(),
+    axialFloat: lengthField(unit, 'how far the spindle moves freely along its axis, pulled and pushed by hand', {
+      max: 2,
+      zero: true,
+    }).optional(),
     state: idField.optional().describe('state the lathe is in now; the original one when left out'),
     states: z
       .array(
