@@ -5,11 +5,15 @@ import type { AssessOptions } from './commands/assess.ts';
 import type { DataOptions } from './commands/backup.ts';
 import type { CutOptions } from './commands/cut.ts';
 import type { DrawingOptions } from './commands/drawing.ts';
+import type { GearsOptions } from './commands/gears.ts';
 import type { LatheOptions } from './commands/lathe.ts';
 import type { LobesOptions } from './commands/lobes.ts';
 import type { PacketOptions } from './commands/packet.ts';
+import type { RouteOptions } from './commands/route.ts';
 import type { ServeOptions } from './commands/serve.ts';
+import type { StepsOptions } from './commands/steps.ts';
 import type { TablesOptions } from './commands/tables.ts';
+import type { ThreadplanOptions } from './commands/threadplan.ts';
 import type { ExitCode } from './exit-codes.ts';
 import { clean } from './show/text.ts';
 import type { Terminal } from './terminal.ts';
@@ -88,6 +92,19 @@ export function createProgram(terminal: Terminal, done: (code: ExitCode) => void
     .action(async (job: string, options: AssessOptions) => {
       const { recoverCommand } = await import('./commands/recover.ts');
       done(await recoverCommand(job, options, terminal));
+    });
+
+  command(
+    'route <job>',
+    'Shows the way from bar to part: stock, how it is held, operations with their cuts, times, what to lay out.',
+    'sparewright route examples/plunger.job.json --why',
+  )
+    .option(...workshopOption)
+    .option('--why', 'with the reasons of every choice, and the other ways to hold the work')
+    .option('--json', 'the figures as JSON, for other programs')
+    .action(async (job: string, options: RouteOptions) => {
+      const { routeCommand } = await import('./commands/route.ts');
+      done(await routeCommand(job, options, terminal));
     });
 
   command(
@@ -195,6 +212,62 @@ export function createProgram(terminal: Terminal, done: (code: ExitCode) => void
     .action(async (options: LobesOptions) => {
       const { lobesCommand } = await import('./commands/lobes.ts');
       done(await lobesCommand(options, terminal));
+    });
+
+  program.commandsGroup('A table for the dials');
+  command(
+    'steps',
+    'Turns a dome, an ellipse, a cone or a hollow by steps: where to stop each cut, and what is left to file.',
+    'sparewright steps --sphere 60 --chord 32 --cuts 13 --nose 0.4 --dial 0.02',
+  )
+    .option('--sphere <length>', 'radius of a sphere')
+    .option('--chord <length>', 'diameter at its foot')
+    .option('--height <length>', 'height of the dome, instead of the chord')
+    .option('--ellipse <along x across>', 'half axes of an ellipse, with --height')
+    .option('--cone <thin x thick x length>', 'diameters and length of a cone')
+    .option('--hollow', 'hollowed into the end')
+    .option('--cuts <number>', 'number of cuts')
+    .option('--corner <length>', 'height of the corners that may be left, instead of a number of cuts')
+    .option('--nose <length>', 'nose radius of the cutter; left out, a pointed one')
+    .option('--dial <length>', 'one division of both dials')
+    .option('--turn <length>', 'one turn of both dials; left out, divisions are counted through')
+    .option('--workshop <file>', 'dials of this lathe, instead of --dial')
+    .option('--turning', 'cuts along the work instead of facing cuts')
+    .option('--equal', 'equal steps instead of the lowest corners')
+    .option('--chamfers', 'with cuts of the top slide that take the corners off')
+    .option('--json', 'the figures as JSON, for other programs')
+    .action(async (options: StepsOptions) => {
+      const { stepsCommand } = await import('./commands/steps.ts');
+      done(await stepsCommand(options, terminal));
+    });
+
+  command(
+    'threadplan <thread>',
+    'Plans one thread on this lathe: size before it, passes, change gears, half nuts, reading over wires.',
+    'sparewright threadplan M14x1.5 --workshop examples/bench-lathe.workshop.json',
+  )
+    .requiredOption('--workshop <file>', 'lathe and cutters')
+    .option('--internal', 'the thread of the nut')
+    .option('--engaged <length>', 'length over which thread and mate are engaged; left out, 10 mm')
+    .option('--json', 'the figures as JSON, for other programs')
+    .action(async (thread: string, options: ThreadplanOptions) => {
+      const { threadplanCommand } = await import('./commands/threadplan.ts');
+      done(await threadplanCommand(thread, options, terminal));
+    });
+
+  command(
+    'gears',
+    'Finds the change gears of this lathe for a pitch, and what they are off.',
+    'sparewright gears --pitch 1.25 --workshop examples/bench-lathe.workshop.json',
+  )
+    .requiredOption('--workshop <file>', 'lathe and its wheels')
+    .option('--pitch <length>', 'pitch, or the lead of a thread of several starts: 1.25, "1/11 in"')
+    .option('--thread <name>', 'thread as it is written, instead of a pitch')
+    .option('--engaged <length>', 'length over which thread and mate are engaged; left out, 10 mm')
+    .option('--json', 'the figures as JSON, for other programs')
+    .action(async (options: GearsOptions) => {
+      const { gearsCommand } = await import('./commands/gears.ts');
+      done(await gearsCommand(options, terminal));
     });
 
   program.commandsGroup('A question');

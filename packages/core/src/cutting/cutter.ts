@@ -48,6 +48,7 @@ export function cutterSchema(unit: LengthUnit) {
       barDiameter: lengthField(unit, 'diameter of a boring bar', { max: 100 }).optional(),
       minBore: lengthField(unit, 'smallest bore a boring bar goes into', { max: 500 }).optional(),
       flankAngle: numberField('included angle of a threading cutter', 'degrees', 29, 90).optional(),
+      inside: z.boolean().describe('a grooving or threading cutter that works inside a bore').optional(),
       note: textField('anything else worth knowing').optional(),
     })
     .superRefine((cutter, ctx) => {

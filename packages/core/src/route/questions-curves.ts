@@ -94,7 +94,8 @@ export const curveStepsQuestion = defineQuestion({
           chamfer: z
             .strictObject({
               angle: z.number().describe('of the top slide from the axis [°]'),
-              infeed: z.number().describe('of the cross slide, on the radius, after touching the corner [mm]'),
+              infeed: z.number().describe('of the slide named, after touching the corner [mm]'),
+              by: z.enum(['cross slide', 'saddle']).describe('slide that goes in'),
               left: z.number().describe('height of the corners left after it [mm]'),
             })
             .optional()
@@ -174,8 +175,8 @@ function settingsOf(step: DialledStep | undefined) {
   return step ? { along: told(step.along), across: told(step.across) } : {};
 }
 
-function chamferWords({ angle, infeed, left }: ChamferCut) {
-  return { angle: fine(degrees(angle)), infeed: fine(infeed), left: fine(left) };
+function chamferWords({ angle, infeed, by, left }: ChamferCut) {
+  return { angle: fine(degrees(angle)), infeed: fine(infeed), by, left: fine(left) };
 }
 
 function refused(path: string, value: unknown, expected: string, example: string): InputError {

@@ -96,7 +96,7 @@ const coneSetting = defineQuestion({
   },
 });
 
-const threadPasses = defineQuestion({
+export const threadPasses = defineQuestion({
   name: 'thread-passes',
   asks: 'Which dial settings cut a thread straight in, with an equal chip in every pass?',
   input: z.strictObject({

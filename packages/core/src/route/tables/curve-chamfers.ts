@@ -12,8 +12,10 @@ import { type CurveStep, distanceToCurve, type StepCurve, tipRadius } from './cu
 export interface ChamferCut {
   /** Between the top slide and the axis, in whole degrees. */
   readonly angle: Radian;
-  /** How far the cross slide goes in after the cutter has touched the corner. */
+  /** How far a slide goes in after the cutter has touched the corner. */
   readonly infeed: Mm;
+  /** The slide for which that is the shorter way: nearly square to the axis the saddle, else the cross slide. */
+  readonly by: 'cross slide' | 'saddle';
   /** Height of the highest corner left. */
   readonly left: Mm;
 }
@@ -47,15 +49,16 @@ export function chamferCuts(curve: StepCurve, steps: readonly CurveStep[]): Cham
     const chord = { z: step.depth - before.depth, r: step.radius - before.radius };
     const angle = radians(Math.min(89, Math.max(1, Math.round(degrees(Math.atan2(chord.r, chord.z))))));
     const [c, s] = [Math.cos(angle), Math.sin(angle)];
+    const by = c >= s ? 'cross slide' : 'saddle';
     const height = (p: Point) => p.r * c - p.z * s;
     const highest = Math.max(...near.map(height), Number.NEGATIVE_INFINITY) + between(near, angle);
     const deep = Math.max(0, height(corner) - highest);
-    if (!Number.isFinite(deep) || deep === 0) return { angle, infeed: 0, left: step.cusp };
+    if (!Number.isFinite(deep) || deep === 0) return { angle, infeed: 0, by, left: step.cusp };
     // Where the cut meets the face of the step and its floor.
     const onFace = { z: corner.z, r: Math.max(before.radius, corner.r - deep / c) };
     const onFloor = { z: Math.min(step.depth, corner.z + deep / s), r: corner.r };
     const left = Math.max(distanceToCurve(curve, onFace), distanceToCurve(curve, onFloor));
-    return { angle, infeed: deep / c, left: Math.min(step.cusp, left) };
+    return { angle, infeed: deep / Math.max(c, s), by, left: Math.min(step.cusp, left) };
   });
 }
 

@@ -106,7 +106,7 @@ describe.each(generators.map((g) => [g.shape, g] as const))('%s', (_, generator)
         const step = steps[k];
         const corner = { z: steps[k - 1]?.depth ?? 0, r: step?.radius ?? 0 };
         const [c, s] = [Math.cos(cut.angle), Math.sin(cut.angle)];
-        const kept = corner.r * c - corner.z * s - cut.infeed * c;
+        const kept = corner.r * c - corner.z * s - cut.infeed * Math.max(c, s);
         for (let i = 0; i <= 200; i++) {
           const z = corner.z + (((step?.depth ?? 0) - corner.z) * i) / 200;
           const r = tipRadius(curve, z, 0);

@@ -1,0 +1,77 @@
+import { fileURLToPath } from 'node:url';
+import { describe, expect, test } from 'vitest';
+import { examplesFolder } from './mutations.ts';
+import { runHere } from './terminal.ts';
+
+const example = (name: string) => fileURLToPath(new URL(name, examplesFolder));
+const shop = example('bench-lathe.workshop.json');
+
+describe('route', () => {
+  test('of the plunger names stock, both setups, cutters, times and what to lay out', async () => {
+    const { code, out } = await runHere(['route', example('plunger.job.json')]);
+    expect(code).toBe(0);
+    for (const said of ['Stock', 'Setup 1', 'Setup 2', 'Rough the body', 'grooving cutter', 'Lay out before starting'])
+      expect(out).toContain(said);
+    expect(out).not.toContain('Why so');
+  });
+
+  test('with reasons says why each operation stands where it does, and which other ways there were to hold the work', async () => {
+    const { out } = await runHere(['route', example('plunger.job.json'), '--why']);
+    expect(out).toContain('The finishing cut takes the burr of the groove with it.');
+    expect(out).toContain('left end out of the bar');
+  });
+
+  test('as JSON is one object of finite numbers', async () => {
+    const { out } = await runHere(['route', example('gland-spindle.job.json'), '--json']);
+    const route = JSON.parse(out);
+    expect(route.operations.length).toBeGreaterThan(10);
+    expect(out).not.toMatch(/NaN|Infinity/);
+  });
+});
+
+describe('steps', () => {
+  test('a sphere of 60 mm over 32 mm in 13 cuts ends at 2.173 mm (60 − √(60² − 16²)) and no step passes it', async () => {
+    const asked = ['--sphere', '60', '--chord', '32', '--cuts', '13', '--nose', '0.4', '--dial', '0.02'];
+    const { code, out } = await runHere(['steps', ...asked, '--json']);
+    expect(code).toBe(0);
+    const { answer } = JSON.parse(out);
+    expect(answer.depth).toBeCloseTo(2.1727, 3);
+    expect(answer.steps).toHaveLength(13);
+    // The centre of the nose stays its radius away from the sphere.
+    for (const { depth, radius } of answer.steps)
+      expect(Math.hypot(60 - (depth - 0.4), radius + 0.4)).toBeGreaterThanOrEqual(60.4 - 1e-6);
+    const shown = await runHere(['steps', ...asked, '--chamfers']);
+    expect(shown.out).toContain('13 facing cuts');
+    expect(shown.out).toContain('after the chamfer cuts');
+  });
+
+  test('with the dials of a workshop tells turns and divisions; what is missing is asked for by its option', async () => {
+    const { out } = await runHere(['steps', '--cone', '6x20x15', '--cuts', '5', '--workshop', shop, '--turning']);
+    expect(out).toContain('cuts along');
+    expect(out).toMatch(/turns\s+divisions/);
+    const { code, err } = await runHere(['steps', '--sphere', '60', '--cuts', '5']);
+    expect(code).toBe(2);
+    expect(err).toContain('--height');
+    expect((await runHere(['steps', '--cone', '6x20', '--cuts', '5'])).err).toContain('--cone');
+  });
+});
+
+describe('threads and gears', () => {
+  test('M14x1.5 on the example lathe: size before it, passes, wires, and gears that are exact', async () => {
+    const { code, out } = await runHere(['threadplan', 'M14x1.5', '--workshop', shop]);
+    expect(code).toBe(0);
+    // ISO 965, 6g: the major diameter lies between 13.732 and 13.968.
+    expect(out).toContain('limits 13.732 to 13.968');
+    expect(out).toContain('Over three wires');
+    expect(out).toContain('exact');
+    expect((await runHere(['threadplan', 'M14x1.5', '--workshop', shop, '--internal'])).out).toContain('inside');
+    expect((await runHere(['threadplan', 'screw', '--workshop', shop])).code).toBe(2);
+  });
+
+  test('a pitch of 1.25 on a leadscrew of 1.5 wants five sixths: 50 to 60', async () => {
+    const { code, out } = await runHere(['gears', '--pitch', '1.25', '--workshop', shop]);
+    expect(code).toBe(0);
+    expect(out).toContain('50 : 60');
+    expect((await runHere(['gears', '--pitch', 'x', '--workshop', shop])).err).toContain('--pitch');
+  });
+});
