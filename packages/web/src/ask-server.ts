@@ -46,9 +46,22 @@ export interface JobList {
   readonly jobs: readonly JobEntry[];
 }
 
-export function listJobs(search: string, signal: AbortSignal): Promise<JobList> {
-  const query = new URLSearchParams({ search, limit: '200', offset: '0' });
-  return fetchJson(`/api/jobs?${query}`, { signal });
+/** The most the server lists at a time. */
+const listed = 200;
+
+/** The first so many jobs that are found, the latest first. */
+export async function listJobs(search: string, most: number, signal: AbortSignal): Promise<JobList> {
+  const jobs: JobEntry[] = [];
+  for (;;) {
+    const query = new URLSearchParams({
+      search,
+      limit: String(Math.min(listed, most - jobs.length)),
+      offset: String(jobs.length),
+    });
+    const page: JobList = await fetchJson(`/api/jobs?${query}`, { signal });
+    jobs.push(...page.jobs);
+    if (page.jobs.length === 0 || jobs.length >= Math.min(most, page.total)) return { total: page.total, jobs };
+  }
 }
 
 /** Jobs that were removed; the bin is not searched. */

@@ -7,6 +7,7 @@ import { jobAddress, workshopAddress } from './ask-server.ts';
 import { type Path, withValue } from './document.ts';
 import { type Desk, type DeskOptions, type DeskState, openDesk, unopened } from './save/desk.ts';
 import type { News } from './save/events.ts';
+import type { Side } from './save/join.ts';
 import { client } from './save/outbox.ts';
 import { openAssessor } from './worker/client.ts';
 import { whenWorkshopChanges } from './worker/known-workshop.ts';
@@ -24,7 +25,7 @@ export interface Open<View> extends Form, DeskState<View> {
   readonly address: string;
   undo(): void;
   redo(): void;
-  settle(whose: 'mine' | 'theirs'): void;
+  settle(choice: (path: string) => Side): void;
   refresh(): void;
 }
 
@@ -78,7 +79,7 @@ function useDesk<View>(options: Omit<DeskOptions<View>, 'tell'>): Open<View> {
       edit: (change) => desk?.edit(change),
       undo: () => desk?.undo(),
       redo: () => desk?.redo(),
-      settle: (whose) => desk?.settle(whose),
+      settle: (choice) => desk?.settle(choice),
       refresh: () => desk?.refresh(),
     }),
     [state, desk, options],

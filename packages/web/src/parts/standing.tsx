@@ -1,5 +1,6 @@
 /** How what was typed stands: kept, on its way, or in need of a choice; and the way back. */
-import { useEffect } from 'react';
+import { useEffect, useState } from 'react';
+import type { Side } from '../save/join.ts';
 import { pathWords, valueWords } from '../save/words.ts';
 import type { Open } from '../use-job.ts';
 
@@ -25,6 +26,9 @@ export function Standing<View>({ open }: { readonly open: Open<View> }) {
         className={open.standing === 'refused' || open.standing === 'conflict' ? 'refusal' : undefined}
       >
         {wordsOf(open)}
+      </span>{' '}
+      <span className="reckoning" aria-hidden={!open.busy}>
+        Working it out …
       </span>{' '}
       <span className="back-and-forth">
         <button type="button" onClick={undo} disabled={!canUndo} aria-keyshortcuts="Control+Z">
@@ -62,10 +66,28 @@ function wordsOf<View>({ standing, revision }: Open<View>): string {
   }
 }
 
-/** The same thing typed in two ways: both side by side. */
+/** The same thing typed in two ways: both side by side, and each place its own choice. */
 export function Choosing<View>({ open }: { readonly open: Open<View> }) {
   const { disagreement } = open;
+  const [chosen, setChosen] = useState<ReadonlyMap<string, Side>>(new Map());
   if (!disagreement) return null;
+  const { differences } = disagreement;
+  const several = differences.length > 1;
+  const side = (path: string, which: Side, words: string) =>
+    several ? (
+      <label>
+        <input
+          type="radio"
+          name={`choice ${path}`}
+          checked={chosen.get(path) === which}
+          onChange={() => setChosen(new Map([...chosen, [path, which]]))}
+        />
+        <span>{words}</span>
+      </label>
+    ) : (
+      words
+    );
+  const all = (which: Side) => open.settle(() => which);
   return (
     <section className="choosing" aria-labelledby="choosing-heading">
       <h2 id="choosing-heading">Changed here and elsewhere</h2>
@@ -79,21 +101,32 @@ export function Choosing<View>({ open }: { readonly open: Open<View> }) {
           </tr>
         </thead>
         <tbody>
-          {disagreement.differences.map(({ path, mine, theirs }) => (
+          {differences.map(({ path, mine, theirs }) => (
             <tr key={path}>
               <th scope="row">{pathWords(path)}</th>
-              <td>{path === '' ? 'your whole document' : valueWords(mine)}</td>
-              <td>{path === '' ? 'the whole document there' : valueWords(theirs)}</td>
+              <td>{side(path, 'mine', path === '' ? 'your whole document' : valueWords(mine))}</td>
+              <td>{side(path, 'theirs', path === '' ? 'the whole document there' : valueWords(theirs))}</td>
             </tr>
           ))}
         </tbody>
       </table>
       <p>
-        <button type="button" onClick={() => open.settle('mine')}>
-          Keep as I typed it
+        {several && (
+          <>
+            <button
+              type="button"
+              disabled={differences.some(({ path }) => !chosen.has(path))}
+              onClick={() => open.settle((path) => chosen.get(path) ?? 'theirs')}
+            >
+              Go on with what is marked
+            </button>{' '}
+          </>
+        )}
+        <button type="button" onClick={() => all('mine')}>
+          {several ? 'Keep all as I typed it' : 'Keep as I typed it'}
         </button>{' '}
-        <button type="button" onClick={() => open.settle('theirs')}>
-          Take what is there
+        <button type="button" onClick={() => all('theirs')}>
+          {several ? 'Take all that is there' : 'Take what is there'}
         </button>
       </p>
     </section>

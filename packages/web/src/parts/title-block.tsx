@@ -38,8 +38,8 @@ export function TitleBlock({ page, job }: Props) {
       </div>
       <div className="cell jobs">
         <Ways here="job" />
-        <Standing open={job} />
         <Switches page={page} job={job} />
+        <Standing open={job} />
       </div>
     </header>
   );

@@ -11,6 +11,12 @@ class ServerInMemory {
     return this.revisions.at(-1) ?? null;
   }
 
+  /** A backup is put in place of everything. */
+  restore(revisions: readonly Json[]): void {
+    this.revisions.splice(0, this.revisions.length, ...revisions);
+    this.listeners.get('missed')?.(new MessageEvent('missed'));
+  }
+
   /** Someone else saves. */
   save(document: Json): void {
     this.revisions.push(document);
@@ -75,12 +81,16 @@ afterEach(() => {
 
 async function opened() {
   const { openDesk, unopened } = await import('./desk.ts');
+  const { Refused } = await import('../ask-server.ts');
   let state = unopened<Json>();
   const desk = openDesk<Json>({
     key: 'job.pin',
     address: '/api/jobs/pin',
-    check: (document) => Promise.resolve(document),
-    concerns: (news) => (news.kind === 'saved' ? 'saved' : undefined),
+    check: (document) =>
+      JSON.stringify(document).includes('thick')
+        ? Promise.reject(new Refused({ message: 'no size', issues: [] }, 422))
+        : Promise.resolve(document),
+    concerns: (news) => (news.kind === 'saved' || news.kind === 'back' ? 'saved' : undefined),
     tell: (next) => {
       state = next;
     },
@@ -141,4 +151,54 @@ describe('a change', () => {
     expect(['saved', 'merged']).toContain(state().standing);
     desk.close();
   });
+
+  test('is shown at once, and kept only when it has stood for a while', async () => {
+    const { desk, type, state } = await opened();
+    type('guide', '1');
+    await vi.advanceTimersByTimeAsync(0);
+    expect(state().view).toEqual({ guide: '1', head: '8' });
+    await vi.advanceTimersByTimeAsync(200);
+    expect(localStorage.getItem('sparewright.outbox.job.pin')).toBeNull();
+    type('guide', '12');
+    await vi.advanceTimersByTimeAsync(3000);
+    expect(server.revisions).toEqual([
+      { guide: '6', head: '8' },
+      { guide: '12', head: '8' },
+    ]);
+    desk.close();
+  });
+
+  test('that is refused is told after a while, and left by undoing, at once if need be', async () => {
+    const { desk, type, state } = await opened();
+    for (const patience of [100, 600]) {
+      type('guide', 'thick');
+      await vi.advanceTimersByTimeAsync(patience);
+      expect(state().standing).toBe(patience < 300 ? 'saved' : 'refused');
+      desk.undo();
+      await vi.advanceTimersByTimeAsync(100);
+      expect(state().document).toEqual({ guide: '6', head: '8' });
+    }
+    expect(server.revisions).toHaveLength(1);
+    desk.close();
+  });
+
+  test('made just before one leaves is delivered', async () => {
+    const { desk, type } = await opened();
+    type('guide', '7');
+    await vi.advanceTimersByTimeAsync(50);
+    desk.close();
+    await vi.advanceTimersByTimeAsync(100);
+    expect(server.document).toEqual({ guide: '7', head: '8' });
+  });
+});
+
+test('a restored backup is shown by itself, though its revisions are older', async () => {
+  const { desk, type, state } = await opened();
+  type('guide', '7');
+  await vi.advanceTimersByTimeAsync(3000);
+  expect(state().revision).toBe(2);
+  server.restore([{ guide: '5', head: '9' }]);
+  await vi.advanceTimersByTimeAsync(100);
+  expect(state()).toMatchObject({ revision: 1, document: { guide: '5', head: '9' }, standing: 'saved' });
+  desk.close();
 });

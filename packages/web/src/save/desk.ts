@@ -5,7 +5,7 @@
 import { type Json, same } from '@sparewright/core/job/merge';
 import { listRevisions, readRevision, readStored, type SaveAnswer, type Stored, saveDocument } from '../ask-server.ts';
 import { type News, whenNews } from './events.ts';
-import { type Difference, differences, joinedWith, mineOver } from './join.ts';
+import { type Difference, differences, joinedWith, type Side, settled } from './join.ts';
 import { client, dropLetter, letterOf, putLetter, whenOutboxChanges } from './outbox.ts';
 import { isFault, isSilence, messageOf, refusalsOf } from './refusals.ts';
 import { type Steps, stepsOf } from './steps.ts';
@@ -51,7 +51,8 @@ export interface Desk {
   edit(change: (document: Json) => Json): void;
   undo(): void;
   redo(): void;
-  settle(whose: 'mine' | 'theirs'): void;
+  /** Which side to keep at each place where both had changed the same. */
+  settle(choice: (path: string) => Side): void;
   /** Asks anew: something it depends on has changed. */
   refresh(): void;
   close(): void;
@@ -279,8 +280,13 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
 
   /** Takes in what was saved elsewhere. */
   async function catchUp(): Promise<void> {
+    const known = saved;
     const theirs = await readStored(address, closed.signal).catch(() => undefined);
-    if (!theirs || !saved || theirs.revision <= saved.revision) return;
+    if (!theirs || !saved) return;
+    // Saved meanwhile: what was read may be older than that.
+    if (known !== saved) return catchUp();
+    // A lower number, or the same with other words, is what a restored backup holds.
+    if (theirs.revision === saved.revision && same(theirs.document, saved.document)) return;
     if (sending) {
       waiting = { ...waiting, catchUp: true };
       return;
@@ -324,13 +330,14 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
     },
     undo: () => void takeBack('undo'),
     redo: () => void takeBack('redo'),
-    settle(whose) {
+    settle(choice) {
       const { disagreement } = state;
       const letter = letterOf(key);
       if (!disagreement || !letter) return;
       const { revision, theirs } = disagreement;
+      const document = settled(letter.baseDocument, letter.document, theirs, choice);
+      if (document === undefined) return set({ trouble: 'These do not go together; take one side for all of them.' });
       saved = { revision, document: theirs };
-      const document = whose === 'mine' ? mineOver(letter.baseDocument, letter.document, theirs) : theirs;
       dropLetter(key);
       set({ disagreement: undefined, revision, document, standing: standingOf(document) });
       void look();

@@ -11,20 +11,23 @@ import { ScreenHead } from './screen-head.tsx';
 
 /** Typing goes on as long as keys follow each other faster than this [ms]. */
 const pause = 250;
+/** Jobs shown at first, and with each asking for more. */
+const shownAtOnce = 60;
 const opened = 'sparewright.opened';
 const demonstration = 'valve-guide-pin';
 
 export function Shelf() {
   const [search, setSearch] = useState('');
+  const [most, setMost] = useState(shownAtOnce);
   const [list, setList] = useState<JobList>();
   const [bin, setBin] = useState<JobList>();
   const [trouble, setTrouble] = useState('');
   const [silence, setSilence] = useState('');
   const file = useRef<HTMLInputElement>(null);
 
-  const load = useCallback(async (words: string, signal: AbortSignal): Promise<void> => {
+  const load = useCallback(async (words: string, most: number, signal: AbortSignal): Promise<void> => {
     try {
-      const found = await listJobs(words, signal);
+      const found = await listJobs(words, most, signal);
       // Whoever comes for the first time meets a whole job before an index of jobs.
       if (firstVisit() && found.jobs.some((job) => job.id === demonstration))
         return go({ screen: 'job', job: demonstration, stage: 'part' }, 'instead');
@@ -39,14 +42,14 @@ export function Shelf() {
   useEffect(() => {
     document.title = 'Jobs · Sparewright';
     const stop = new AbortController();
-    const soon = setTimeout(() => void load(search, stop.signal), search === '' ? 0 : pause);
-    const end = whenNews(() => void load(search, stop.signal));
+    const soon = setTimeout(() => void load(search, most, stop.signal), search === '' ? 0 : pause);
+    const end = whenNews(() => void load(search, most, stop.signal));
     return () => {
       clearTimeout(soon);
       stop.abort();
       end();
     };
-  }, [search, load]);
+  }, [search, most, load]);
 
   const doing = async (work: () => Promise<unknown>): Promise<void> => {
     try {
@@ -55,7 +58,7 @@ export function Shelf() {
     } catch (error) {
       setTrouble(error instanceof Error ? error.message : 'That did not work.');
     }
-    await load(search, new AbortController().signal);
+    await load(search, most, new AbortController().signal);
   };
   const undelivered = waiting();
   return (
@@ -65,7 +68,15 @@ export function Shelf() {
         <div className="shelf-tools">
           <span className="field">
             <label htmlFor="search">Search title, machine, notes</label>
-            <input id="search" type="search" value={search} onChange={(e) => setSearch(e.target.value)} />
+            <input
+              id="search"
+              type="search"
+              value={search}
+              onChange={(e) => {
+                setSearch(e.target.value);
+                setMost(shownAtOnce);
+              }}
+            />
           </span>
           <a {...linkTo({ screen: 'new' })} className="press">
             New job
@@ -109,6 +120,13 @@ export function Shelf() {
             </li>
           ))}
         </ul>
+        {list !== undefined && list.jobs.length < list.total && (
+          <p>
+            <button type="button" onClick={() => setMost(list.jobs.length + shownAtOnce)}>
+              Show {Math.min(shownAtOnce, list.total - list.jobs.length)} more of {list.total}
+            </button>
+          </p>
+        )}
         {bin !== undefined && bin.total > 0 && (
           <section className="binned" aria-labelledby="bin-heading">
             <h2 id="bin-heading">In the bin</h2>
