@@ -1,4 +1,5 @@
 /** What the bench stage answers: where to stop cutting, and what to do from there to the size. */
+import type { Worked } from '../duty/duty-result.ts';
 import type { Finding } from '../finding.ts';
 import type { Micrometre, Mm } from '../units/quantities.ts';
 
@@ -15,6 +16,8 @@ export interface StopPoint {
   readonly finishRa: Micrometre | undefined;
   /** Chance that a last cut aimed there ends within the limits, with the dial and gauge at hand. */
   readonly chance: number;
+  /** How the chance comes about. */
+  readonly worked: Worked;
   readonly steps: readonly string[];
 }
 

@@ -1,6 +1,7 @@
 /**
  * Where to stop cutting a close size, what to leave for abrasive paper, and the chance of ending within the limits.
  */
+import type { Worked } from '../duty/duty-result.ts';
 import type { Finding } from '../finding.ts';
 import type { Workshop } from '../lathe/schema.ts';
 import { normalCdf } from '../numerics/normal.ts';
@@ -44,9 +45,34 @@ function pointFor(part: PartResult, route: RouteResult, workshop: Workshop, oper
       leave: !papered ? 0 : stopAt - (dimension.max + dimension.min) / 2,
       finishRa: part.outside.find((s) => s.feature.id === feature)?.feature.finish,
       chance,
+      worked: workedChance({ ...dimension, stopAt, spread, papered }),
       steps: steps(dimension, stopAt, papered, outside),
     },
   ];
+}
+
+interface LastCut {
+  readonly min: Mm;
+  readonly max: Mm;
+  readonly stopAt: Mm;
+  readonly spread: Mm;
+  readonly papered: boolean;
+}
+
+function workedChance({ min, max, stopAt, spread, papered }: LastCut): Worked {
+  const mm = (what: string, value: Mm) => ({ what, value, unit: 'mm' });
+  const aim = [mm('a, aim', stopAt), mm('s, how a last cut scatters', spread)];
+  return papered
+    ? {
+        source: 'common-practice',
+        formula: 'chance = 1 − Φ((least + p − a) / s)',
+        put: [mm('least', min), mm('p, what paper needs to clean up', paperWork), ...aim],
+      }
+    : {
+        source: 'common-practice',
+        formula: 'chance = Φ((most − a) / s) − Φ((least − a) / s)',
+        put: [mm('most', max), mm('least', min), ...aim],
+      };
 }
 
 function steps(dimension: { max: Mm; min: Mm }, stopAt: Mm, polished: boolean, outside: boolean): string[] {

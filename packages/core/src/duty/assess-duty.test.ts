@@ -37,6 +37,38 @@ describe('duty', () => {
     expect(seal?.figures.find((f) => f.what === 'squeeze')?.typical).toBeCloseTo(100 * (1 - 1.3675 / 1.78), 1);
   });
 
+  test('the numbers shown as put in give the figure by the formula shown', () => {
+    const answer = assessDuty(part, job.mates ?? [], job.duty);
+    const figures = answer.checks.flatMap((c) => c.figures).filter((f) => f.worked);
+    const put = (figure: (typeof figures)[number], sign: string): number =>
+      figure.worked?.put.find((p) => p.what.startsWith(`${sign},`))?.value ?? Number.NaN;
+    // Each formula as it stands on the screen, written once more by hand.
+    const byHand: Record<string, (of: (sign: string) => number) => number> = {
+      squeeze: (of) => (100 * (of('W') - Math.abs(of('D') - of('d')) / 2)) / of('W'),
+      stretch: (of) => (100 * (of('d') - of('i'))) / of('i'),
+      'fill of the groove': (of) => (25 * Math.PI * of('W') ** 2) / (of('b') * of('h')),
+      'gap on the diameter': (of) => of('D') - of('c'),
+    };
+    expect(figures.filter((f) => byHand[f.what])).toHaveLength(8);
+    for (const figure of figures) {
+      const formula = byHand[figure.what];
+      if (formula)
+        expect(figure.typical, figure.what).toBeCloseTo(
+          formula((sign) => put(figure, sign)),
+          6,
+        );
+    }
+    const bond = figures.find((f) => f.what === 'torque it carries');
+    const shear = bond?.worked?.put.filter((p) => p.what.startsWith('τ')).reduce((t, p) => t * p.value, 1) ?? 0;
+    if (!bond) throw new Error('the example has a bond');
+    expect(bond.typical).toBeCloseTo((Math.PI * put(bond, 'd') ** 2 * put(bond, 'L') * shear) / 2000, 6);
+    for (const { least, most, worked } of answer.fits) {
+      const of = (start: string): number => worked.put.find((p) => p.what.startsWith(start))?.value ?? Number.NaN;
+      expect(least).toBeCloseTo(of('D least') - of('d most'), 9);
+      expect(most).toBeCloseTo(of('D most') - of('d least'), 9);
+    }
+  });
+
   test('a seal in a groove that is not there, or a ring nobody knows, is said and not thrown', () => {
     const [seal] = job.duty?.seals ?? [];
     if (!seal) throw new Error('the example has seals');

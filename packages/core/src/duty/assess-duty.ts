@@ -19,6 +19,7 @@ import { glandOverTolerance } from './gland.ts';
 import type { Limits } from './gland-figures.ts';
 import type { HeldLimit } from './gland-limits.ts';
 import type { Bond, Duty, Mate, Seal } from './schema.ts';
+import { workedBond, workedFit, workedGland } from './worked.ts';
 
 /** Everything a duty check may lean on. */
 interface Case {
@@ -97,11 +98,12 @@ function checkFit({ part }: Case, mate: Mate): Answer & { fit?: FitCheck } {
     };
   if (!limits) return missing(mate.id, `The size of the mate ${mate.name} is not entered: its fit cannot be checked.`);
   const own = { max: dimension.max, min: dimension.min };
-  const result = mate.kind === 'bore' ? fit(limits, own) : fit(own, limits);
+  const [bore, shaft] = mate.kind === 'bore' ? [limits, own] : [own, limits];
+  const result = fit(bore, shaft);
   const { least, most, kind } = { least: result.minClearance, most: result.maxClearance, kind: result.kind };
   const says = `${part.name} in ${mate.name}: ${kind}`;
   return {
-    fit: { mate: mate.id, dimension: dimension.id, kind, least, most, says },
+    fit: { mate: mate.id, dimension: dimension.id, kind, least, most, says, worked: workedFit(bore, shaft) },
     findings: wantedFindings(mate, dimension, least, most),
   };
 }
@@ -143,10 +145,13 @@ function checkSeal(situation: Case, seal: Seal): Answer {
   if (!mate || !mating) return missing(seal.id, `What this seal runs against, ${seal.mate}, has no size yet.`);
   const carrier = part.dimensions.find((d) => d.id === `${groove.feature.on}.diameter`);
   if (!carrier) return missing(seal.id, `The diameter beside the groove ${seal.groove} is not entered.`);
+  const kind = mate.kind === 'bore' ? 'piston' : 'rod';
+  const ring = findORing(seal.ring);
+  const worked = workedGland({ kind, ring, groove: floor, mating, carrier, width });
   const result = glandOverTolerance({
-    ring: findORing(seal.ring),
+    ring,
     hardness: seal.hardness,
-    kind: mate.kind === 'bore' ? 'piston' : 'rod',
+    kind,
     motion: seal.motion,
     grooveDiameter: floor,
     matingDiameter: mating,
@@ -164,7 +169,7 @@ function checkSeal(situation: Case, seal: Seal): Answer {
       id: seal.id,
       title: `${seal.ring} in ${groove.feature.name ?? seal.groove} against ${mate.name}`,
       kind: 'seal',
-      figures: glandFigures(result),
+      figures: glandFigures(result, worked),
       notes: [`Rests on values ${standingInWords(result.standing)}.`],
       sources: result.sources,
     },
@@ -176,13 +181,13 @@ function standingInWords(standing: string): string {
   return standing === 'read' ? 'that were read in print' : `of which the weakest is ${standing}`;
 }
 
-function glandFigures(result: GlandResult): DutyFigure[] {
+function glandFigures(result: GlandResult, worked: ReturnType<typeof workedGland>): DutyFigure[] {
   const held = (id: string) => result.limits.filter((l) => l.id.startsWith(id));
   const figure = (
     what: string,
     unit: string,
     band: { min: number; nominal: number; max: number },
-    id: string,
+    id: keyof typeof worked,
   ): DutyFigure => {
     const limits = held(id);
     return {
@@ -193,6 +198,7 @@ function glandFigures(result: GlandResult): DutyFigure[] {
       high: band.max,
       limit: asLimit(limits),
       verdict: verdictOf(limits),
+      worked: worked[id],
     };
   };
   return [
@@ -242,6 +248,7 @@ function checkBond({ part, duty }: Case, bond: Bond): Answer {
           unit: r.unit,
           ...r.capacity,
           verdict: 'not judged',
+          worked: workedBond(bond, r),
         },
         ...(r.safety
           ? [

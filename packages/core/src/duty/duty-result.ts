@@ -3,6 +3,24 @@ import type { Finding } from '../finding.ts';
 import type { SourceKey } from '../sources/register.ts';
 import type { Mm } from '../units/quantities.ts';
 
+/** A number that went into a formula. */
+export interface PutIn {
+  /** Its sign in the formula and what it is. */
+  readonly what: string;
+  readonly value: number;
+  /** '' for a pure number. */
+  readonly unit: string;
+}
+
+/** How a figure comes about. */
+export interface Worked {
+  /** In plain mathematics. */
+  readonly formula: string;
+  readonly put: readonly PutIn[];
+  /** Whose formula it is. */
+  readonly source: SourceKey;
+}
+
 /** A fit between the new part and a mate. */
 export interface FitCheck {
   readonly mate: string;
@@ -12,6 +30,7 @@ export interface FitCheck {
   readonly least: Mm;
   readonly most: Mm;
   readonly says: string;
+  readonly worked: Worked;
 }
 
 /** One figure of a duty check, over the whole tolerance range. */
@@ -25,6 +44,8 @@ export interface DutyFigure {
     | { readonly least?: number | undefined; readonly most?: number | undefined; readonly source: SourceKey }
     | undefined;
   readonly verdict: 'good' | 'marginal' | 'bad' | 'not judged';
+  /** Of the typical figure. */
+  readonly worked?: Worked | undefined;
 }
 
 export interface DutyCheck {

@@ -38,7 +38,7 @@ function packetFiles(input: PacketInput): Record<string, string> {
   };
   const rest = gathered([
     ...drawingSheets(context, put),
-    sizesSheet(context),
+    sizesSheet(context, put),
     dutySheet(context),
     stockSheet(context),
     ...setupSheets(context, put),
@@ -62,8 +62,13 @@ function documentOf({ job }: PacketContext, sheets: readonly Sheet[]): PacketDoc
     title: job.title,
     foot: foot.filter(Boolean).join(' · '),
     paper: job.sheet?.paper ?? 'A4',
-    sheets,
+    sheets: sheets.map(onPaper),
   };
+}
+
+/** Paper has no room for how each figure comes about; that is asked for on the screen. */
+function onPaper(sheet: Sheet): Sheet {
+  return sheet.kind === 'text' ? { ...sheet, blocks: sheet.blocks.filter(({ kind }) => kind !== 'why') } : sheet;
 }
 
 /** Sheets with nothing on them yet stand together on one, each with a sentence on what is missing. */

@@ -31,6 +31,7 @@ export function shownBlock(block: Block): SheetBlock[] {
     case 'table':
       return [tableView(block)];
     case 'proof':
+    case 'why':
       return [block];
     // Findings stand in their own list beside the sheet; pictures and standing have their own place on the page.
     default:

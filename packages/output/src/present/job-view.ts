@@ -82,6 +82,17 @@ export type SheetBlock =
   | { readonly kind: 'facts'; readonly rows: readonly FactView[] }
   | { readonly kind: 'caution'; readonly title: string; readonly lines: readonly string[] }
   | {
+      /** How the figures before it come about. */
+      readonly kind: 'why';
+      readonly worked: readonly {
+        readonly what: string;
+        readonly formula: string;
+        readonly put: readonly string[];
+        readonly gives: string;
+        readonly source: string;
+      }[];
+    }
+  | {
       /** What to set on the dials for one operation, row by row. */
       readonly kind: 'dial';
       /** `4`, as the operation is numbered; several tables may belong to one. */

@@ -37,6 +37,15 @@ export interface FactRow {
   readonly is: string;
 }
 
+/** A figure, its formula, the numbers put in, and whose formula it is. */
+export interface WorkedRow {
+  readonly what: string;
+  readonly formula: string;
+  readonly put: readonly string[];
+  readonly gives: string;
+  readonly source: string;
+}
+
 export interface FindingBlock {
   readonly kind: 'finding';
   readonly level: Level;
@@ -58,6 +67,8 @@ export type Block =
   | { readonly kind: 'picture'; readonly file: string; readonly describes: string; readonly height: number }
   | { readonly kind: 'contents' }
   | { readonly kind: 'blanks'; readonly labels: readonly string[] }
+  /** How the figures before it come about: for the screen, where it is asked for; paper has no room for it. */
+  | { readonly kind: 'why'; readonly worked: readonly WorkedRow[] }
   | {
       readonly kind: 'operation';
       readonly number: string;

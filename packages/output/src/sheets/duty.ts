@@ -8,6 +8,7 @@ import type { PresentSettings } from '../present/settings.ts';
 import { presentSource } from '../present/source.ts';
 import { type Block, capital, heading, lacking, type Sheet, section, type TableBlock, words } from './blocks.ts';
 import type { PacketContext } from './context.ts';
+import { workedRow } from './worked-row.ts';
 
 export function dutySheet(context: PacketContext): Sheet {
   const { fits, checks } = context.assessment.duty;
@@ -27,7 +28,7 @@ export function dutySheet(context: PacketContext): Sheet {
       ),
       ...section(
         'Fits',
-        fits.length > 0 ? [fitTable(fits, context)] : [],
+        fits.length > 0 ? [fitTable(fits, context), fitsWorked(fits, context)] : [],
         'No mate with a size is entered: whether the part fits is not checked.',
       ),
       ...(checks.length > 0
@@ -80,8 +81,30 @@ function checkBlocks(check: DutyCheck, cited: readonly SourceKey[], settings: Pr
   return [
     heading(capital(check.title)),
     figureTable(check.figures, cited, settings),
+    ...figuresWorked(check.figures, settings),
     ...(notes.length > 0 ? [{ kind: 'list' as const, items: notes, mark: 'dash' as const }] : []),
   ];
+}
+
+function fitsWorked(fits: readonly FitCheck[], { job, settings }: PacketContext): Block {
+  const decimals = settings.units === 'in' ? 4 : 3;
+  return {
+    kind: 'why',
+    worked: fits.map(({ mate, least, most, worked }) => {
+      const what = `clearance in the ${job.mates?.find((m) => m.id === mate)?.name ?? mate}`;
+      const ends = [least, most].map((mm) => presentDeviation(mm, settings, decimals));
+      return workedRow(worked, { what, gives: `${ends.join(' to ')} ${settings.units}` }, settings);
+    }),
+  };
+}
+
+function figuresWorked(figures: readonly DutyFigure[], settings: PresentSettings): Block[] {
+  const worked = figures.flatMap((f) =>
+    f.worked
+      ? [workedRow(f.worked, { what: f.what, gives: presentQuantity(f.typical, f.unit, settings) }, settings)]
+      : [],
+  );
+  return worked.length > 0 ? [{ kind: 'why', worked }] : [];
 }
 
 function figureTable(

@@ -8,6 +8,7 @@ import type { PresentSettings } from '../present/settings.ts';
 import { type Block, capital, heading, lacking, type Sheet, section, type TableBlock, words } from './blocks.ts';
 import type { PacketContext } from './context.ts';
 import { cautionNotices } from './summary.ts';
+import { workedRow } from './worked-row.ts';
 
 export function inspectionSheet(context: PacketContext): Sheet {
   const { rows } = context.assessment.inspection;
@@ -16,7 +17,12 @@ export function inspectionSheet(context: PacketContext): Sheet {
     kind: 'text',
     heading: 'Inspection',
     landscape: true,
-    blocks: [...hazardNotices(context), words(legend, 'pencil'), sizeTable(rows, context.settings)],
+    blocks: [
+      ...hazardNotices(context),
+      words(legend, 'pencil'),
+      sizeTable(rows, context.settings),
+      acceptWorked(rows, context.settings),
+    ],
   };
 }
 
@@ -58,6 +64,37 @@ function hazardNotices(context: PacketContext): Block[] {
 
 const legend =
   'Measure at 20 °C, clean and without burrs. A reading within “accept” conforms although the gauge is not perfect: the limits are drawn in by its uncertainty. U is the expanded uncertainty (k = 2) with that gauge.';
+
+/** Limits less the guard band, size by size. */
+function acceptWorked(rows: readonly InspectionRow[], settings: PresentSettings): Block {
+  const decimals = settings.units === 'in' ? 4 : 3;
+  const size = (mm: Mm) => presentLength(mm, settings.units, settings.decimalSign, decimals);
+  return {
+    kind: 'why',
+    worked: rows.flatMap(({ title, min, max, expanded, acceptMin, acceptMax }) =>
+      expanded === undefined || acceptMin === undefined || acceptMax === undefined
+        ? []
+        : [
+            workedRow(
+              {
+                formula: 'from = least + g;  to = most − g;  g = 1.645 U / 2',
+                put: [
+                  { what: 'least', value: min, unit: 'mm' },
+                  { what: 'most', value: max, unit: 'mm' },
+                  { what: 'U', value: expanded, unit: 'mm' },
+                ],
+                source: 'ISO14253-1',
+              },
+              {
+                what: title,
+                gives: `${size(acceptMin)} to ${size(acceptMax)} ${settings.units}`,
+              },
+              settings,
+            ),
+          ],
+    ),
+  };
+}
 
 function sizeTable(rows: readonly InspectionRow[], settings: PresentSettings): TableBlock {
   const unit = settings.units;

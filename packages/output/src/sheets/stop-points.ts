@@ -5,6 +5,7 @@ import { presentNumber, presentShare } from '../present/number.ts';
 import { presentProse } from '../present/prose.ts';
 import { type Block, capital, heading, lacking, type Sheet } from './blocks.ts';
 import type { PacketContext } from './context.ts';
+import { workedRow } from './worked-row.ts';
 
 export function stopPointSheet(context: PacketContext): Sheet {
   const { stopPoints } = context.assessment.bench;
@@ -41,6 +42,16 @@ function stopPoint(stop: StopPoint, { assessment, settings }: PacketContext): Bl
         ...(stop.finishRa === undefined
           ? []
           : [{ what: 'Finish', is: `Ra ${presentNumber(stop.finishRa, settings.decimalSign)} µm` }]),
+      ],
+    },
+    {
+      kind: 'why',
+      worked: [
+        workedRow(
+          stop.worked,
+          { what: 'chance to end inside', gives: presentShare(stop.chance, settings.decimalSign) },
+          settings,
+        ),
       ],
     },
     { kind: 'list', items: stop.steps.map((s) => presentProse(s, settings)), mark: 'number' },

@@ -43,6 +43,8 @@ function BlockView({ block, deep }: { readonly block: SheetBlock; readonly deep:
           <Lines items={block.items} numbered={false} />
         </details>
       );
+    case 'why':
+      return <Why worked={block.worked} />;
     case 'facts':
       return <Facts rows={block.rows} />;
     case 'caution':
@@ -88,6 +90,28 @@ export function Lines({ items, numbered }: { readonly items: readonly string[]; 
 }
 
 const keyed = (text: string, place: number): string => `${place}-${text}`;
+
+/** Each figure: its formula, the numbers put in, what comes of it, and whose formula it is. */
+function Why({ worked }: Pick<Extract<SheetBlock, { kind: 'why' }>, 'worked'>) {
+  return (
+    <details className="folded">
+      <summary>Why</summary>
+      <ul className="worked">
+        {worked.map(({ what, formula, put, gives, source }) => (
+          <li key={what}>
+            <span className="what">{what}</span>
+            <span className="formula">{formula}</span>
+            <span>Put in: {put.join(' · ')}</span>
+            <span>
+              Gives: <strong>{gives}</strong>
+            </span>
+            <span className="source">{source}</span>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
 
 export function Facts({ rows }: { readonly rows: readonly FactView[] }) {
   return (
