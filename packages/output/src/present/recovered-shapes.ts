@@ -7,7 +7,8 @@ import { presentNumber } from './number.ts';
 import { presentProse } from './prose.ts';
 import type { ViewContext } from './recovered-context.ts';
 import { decisionAbout, isLeftOpen } from './recovered-decision.ts';
-import { barsOf, enteredAt, sureness } from './recovered-size.ts';
+import { barsOf, enteredAt } from './recovered-size.ts';
+import { sureness } from './size-line.ts';
 
 /** Less likely than this is not worth a button. */
 const leastTaken = 0.05;

@@ -6,8 +6,9 @@ import type { RecoveredView } from './job-view.ts';
 import { presentProse } from './prose.ts';
 import type { RecoveredFrom, ViewContext } from './recovered-context.ts';
 import { shapeViews } from './recovered-shapes.ts';
-import { sizeView, sureness } from './recovered-size.ts';
+import { sizeView } from './recovered-size.ts';
 import type { PresentSettings } from './settings.ts';
+import { sureness } from './size-line.ts';
 
 /** @param result  the recovered design */
 export function recoveredView(result: RecoverResult, from: RecoveredFrom): RecoveredView {

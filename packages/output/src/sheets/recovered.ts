@@ -1,9 +1,13 @@
 /** What the part was meant to be, by its readings: likeliest designs, size as made, limits to make it to, what to measure next. */
+
+import type { Scene } from '@sparewright/core/drawing/scene';
 import type { RecoveredSize, RecoverResult } from '@sparewright/core/recover/recover-result';
+import { drawNumberLine } from '../chart/number-line.ts';
 import { presentLimits } from '../present/length.ts';
 import { presentShare } from '../present/number.ts';
 import { presentProse } from '../present/prose.ts';
 import type { PresentSettings } from '../present/settings.ts';
+import { lineOf } from '../present/size-line.ts';
 import { type Block, capital, heading, type TableBlock, words } from './blocks.ts';
 import type { PacketContext } from './context.ts';
 
@@ -13,15 +17,47 @@ const mostDesigns = 3;
 /** Readings worth taking that are named. */
 const mostNext = 3;
 
-export function recoveredBlocks({ recovered, settings }: PacketContext): Block[] {
+/** Takes a picture for a sheet of paper. */
+export type PutPicture = (file: string, scene: Scene) => void;
+
+/** @param put  takes the number lines; left out where they are shown in another way */
+export function recoveredBlocks(context: PacketContext, put: PutPicture | undefined): Block[] {
+  const { recovered, settings } = context;
   if (!recovered || recovered.sizes.length + recovered.threads.length === 0) return [];
   return [
     heading('What it was meant to be'),
     words(legend, 'pencil'),
     designTable(recovered, settings),
+    ...(put ? numberLines(recovered, context, put) : []),
     ...nextReadings(recovered, settings),
   ];
 }
+
+/** One reading alone needs no picture. */
+const fewest = 2;
+
+function numberLines({ sizes }: RecoverResult, context: PacketContext, put: PutPicture): Block[] {
+  const readings = (of: string) => context.assessment.evidence.gathered.find((g) => g.of === of)?.readings.length ?? 0;
+  const drawn = sizes.filter((size) => readings(size.of) >= fewest);
+  if (drawn.length === 0) return [];
+  return [
+    words(lineLegend, 'pencil'),
+    ...drawn.flatMap((size, i): Block[] => {
+      const file = `number-line-${i + 1}.svg`;
+      const line = lineOf(size, size.title, context);
+      const scene = drawNumberLine(line, { ...context.settings, width: lineWidth });
+      put(file, scene);
+      return [
+        heading(capital(size.title)),
+        { kind: 'picture', file, describes: line.description, height: scene.height },
+      ];
+    }),
+  ];
+}
+
+const lineWidth = 120;
+const lineLegend =
+  'Below, in ink, the readings with their expanded uncertainty; in pencil over them the size as made with the 50 % (box) and 95 % (line) interval, the limits of the likeliest designs, and as uprights their nominal sizes.';
 
 const legend =
   'Reckoned from all readings together, with the wear unknown: how likely each design is, and between which sizes the original was made with 95 %. How common sizes and limits are is workshop judgement.';

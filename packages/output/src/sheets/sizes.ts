@@ -7,9 +7,10 @@ import { presentProse } from '../present/prose.ts';
 import type { PresentSettings } from '../present/settings.ts';
 import { type Block, capital, heading, lacking, type Sheet, section, type TableBlock, words } from './blocks.ts';
 import type { PacketContext } from './context.ts';
-import { recoveredBlocks } from './recovered.ts';
+import { type PutPicture, recoveredBlocks } from './recovered.ts';
 
-export function sizesSheet(context: PacketContext): Sheet {
+/** @param put  takes the pictures; left out where they are shown in another way */
+export function sizesSheet(context: PacketContext, put?: PutPicture): Sheet {
   const { gathered } = context.assessment.evidence;
   if (gathered.length === 0 && !context.assessment.part)
     return lacking('How each size was arrived at', 'No reading and no size is entered yet.');
@@ -20,7 +21,7 @@ export function sizesSheet(context: PacketContext): Sheet {
       ...(gathered.length > 0
         ? [words(legend, 'pencil'), readingTable(gathered, context)]
         : [words('No readings are entered: no size of the new part rests on a measurement of an original.', 'pencil')]),
-      ...recoveredBlocks(context),
+      ...recoveredBlocks(context, put),
       ...unmeasured(context),
       ...decisions(context),
     ],
@@ -70,7 +71,7 @@ function readingRow(
 }
 
 /** What the readings of one size say, and what was decided. */
-function conclusion({ of, estimate, bound, wear }: Gathered, { assessment, settings }: PacketContext): string {
+function conclusion({ of, estimate, bound, wear }: Gathered, { job, assessment, settings }: PacketContext): string {
   const dimension = assessment.part?.dimensions.find((d) => d.id === of);
   const said = [
     estimate
@@ -78,9 +79,17 @@ function conclusion({ of, estimate, bound, wear }: Gathered, { assessment, setti
       : 'no protected place tells the size as made',
     bound && `${bound.kind} ${presentSize(bound.value, settings)}`,
     wear !== undefined && `worn by ${presentSize(wear, settings)}`,
-    dimension && `decided: ${limitsOf(dimension, settings)} (${presentProse(dimension.basis, settings)})`,
+    dimension && `in the part: ${limitsOf(dimension, settings)} (${presentProse(dimension.basis, settings)})`,
+    decisionWords(of, job),
   ];
   return said.filter(Boolean).join(' · ');
+}
+
+/** The decision taken about a size, with its reason; a size nobody decided on stands as it was typed. */
+function decisionWords(of: string, { decisions, part }: PacketContext['job']): string | undefined {
+  const found = decisions?.findLast((d) => d.about === of);
+  if (found) return `decided: ${found.decided}, because: ${found.why.replace(/\.$/, '')}`;
+  return part?.leftOpen?.includes(of) ? 'left open' : undefined;
 }
 
 function limitsOf(dimension: Dimension, settings: PresentSettings): string {
@@ -89,7 +98,7 @@ function limitsOf(dimension: Dimension, settings: PresentSettings): string {
     : presentLength(dimension.nominal, settings.units, settings.decimalSign);
 }
 
-function unmeasured({ assessment, settings }: PacketContext): Block[] {
+function unmeasured({ job, assessment, settings }: PacketContext): Block[] {
   const seen = new Set(assessment.evidence.gathered.map((g) => g.of));
   const rest = assessment.part?.dimensions.filter((d) => !seen.has(d.id)) ?? [];
   if (rest.length === 0) return [];
@@ -104,7 +113,12 @@ function unmeasured({ assessment, settings }: PacketContext): Block[] {
         { title: 'limits', unit: settings.units, align: 'right' },
         { title: 'by', align: 'left', wide: true },
       ],
-      rows: rest.map((d) => [capital(d.title), d.text, limitsOf(d, settings), presentProse(d.basis, settings)]),
+      rows: rest.map((d) => [
+        capital(d.title),
+        job.part?.leftOpen?.includes(d.id) ? `${d.text}, left open` : d.text,
+        limitsOf(d, settings),
+        presentProse(d.basis, settings),
+      ]),
     },
   ];
 }
