@@ -1,8 +1,10 @@
 /** Every size of the part with its limits; what was typed can be typed anew in its place. */
 import type { JobPage } from '@sparewright/output/present/job-view';
+import { textAt } from '../document.ts';
 import { belongsTo } from '../marks.ts';
 import type { OpenJob } from '../use-job.ts';
 import { SizeField } from './size-field.tsx';
+import { WhySize } from './why-size.tsx';
 
 interface Props {
   readonly job: OpenJob;
@@ -12,6 +14,7 @@ interface Props {
 }
 
 export function SizeTable({ job, page, marks, choose }: Props) {
+  const general = textAt(job.document, ['part', 'generalTolerance']);
   return (
     <table className="sizes">
       <caption>
@@ -48,7 +51,14 @@ export function SizeTable({ job, page, marks, choose }: Props) {
             <td data-label="Most" className="figure">
               {row.most}
             </td>
-            <td data-label="By">{row.basis}</td>
+            <td data-label="By">
+              <span className="by">
+                {row.basis}
+                {row.entered !== null && (
+                  <WhySize title={row.title} entered={row.entered} units={page.units} general={general} />
+                )}
+              </span>
+            </td>
           </tr>
         ))}
       </tbody>
