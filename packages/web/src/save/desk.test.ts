@@ -173,7 +173,7 @@ describe('a change', () => {
     for (const patience of [100, 600]) {
       type('guide', 'thick');
       await vi.advanceTimersByTimeAsync(patience);
-      expect(state().standing).toBe(patience < 300 ? 'saved' : 'refused');
+      expect(state().standing).toBe(patience < 300 ? 'sending' : 'refused');
       desk.undo();
       await vi.advanceTimersByTimeAsync(100);
       expect(state().document).toEqual({ guide: '6', head: '8' });

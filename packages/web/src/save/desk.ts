@@ -325,7 +325,9 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
   return {
     edit(change) {
       if (state.document === undefined) return;
-      set({ document: change(state.document) });
+      const { standing } = state;
+      const atRest = standing === 'saved' || standing === 'merged';
+      set({ document: change(state.document), standing: atRest ? 'sending' : standing });
       void look(pause);
     },
     undo: () => void takeBack('undo'),

@@ -5,10 +5,17 @@ import { serve } from './serve.ts';
 
 const recovered = createRecoveredMaker();
 
-const questions = () => import('@sparewright/core/questions/ask');
+async function questions() {
+  try {
+    return await import('@sparewright/core/questions/ask');
+  } catch {
+    throw new Error('the questions are not loaded yet, and the server does not answer');
+  }
+}
+
 /** Once the page has come to rest, for the server may be away when the first question comes [ms]. */
-const quiet = 3000;
-setTimeout(() => void questions(), quiet);
+const quiet = 1000;
+setTimeout(() => questions().catch(() => undefined), quiet);
 
 serve(async (task, { workshop }) => {
   switch (task.kind) {
