@@ -36,17 +36,31 @@ export function boringCutter(cutters: readonly Cutter[], hole: Mm, reach: Mm): C
     )[0];
 }
 
+/** Cutters for inside work where any is entered as one; a workshop that marks none is taken to leave it open. */
+function onSide(cutters: readonly Cutter[], kind: Cutter['kind'], inside: boolean): readonly Cutter[] {
+  const own = cutters.filter((c) => c.kind === kind);
+  const marked = own.filter((c) => (c.inside ?? false) === inside);
+  return inside && marked.length === 0 ? own : marked;
+}
+
+/** Is a cutter known to work inside? */
+export function worksInside(cutter: Cutter): boolean {
+  return cutter.inside ?? false;
+}
+
 /** The widest grooving cutter that fits. */
-export function groovingCutter(cutters: readonly Cutter[], width: Mm): Cutter | undefined {
-  return cutters
-    .filter((c) => c.kind === 'grooving' && (c.width ?? Number.POSITIVE_INFINITY) <= width + 1e-9)
+export function groovingCutter(cutters: readonly Cutter[], width: Mm, inside: boolean): Cutter | undefined {
+  return onSide(cutters, 'grooving', inside)
+    .filter((c) => (c.width ?? Number.POSITIVE_INFINITY) <= width + 1e-9)
     .toSorted((a, b) => (b.width ?? 0) - (a.width ?? 0))[0];
 }
 
 /** A threading cutter of the thread's own angle. */
 export function threadingCutter(cutters: readonly Cutter[], placed: PlacedThread): Cutter | undefined {
   const angle = degrees(placed.thread.flankAngle);
-  return cutters.find((c) => c.kind === 'threading' && Math.abs((c.flankAngle ?? 0) - angle) <= 0.5);
+  return onSide(cutters, 'threading', placed.side === 'internal').find(
+    (c) => Math.abs((c.flankAngle ?? 0) - angle) <= 0.5,
+  );
 }
 
 export function partingCutter(cutters: readonly Cutter[]): Cutter | undefined {

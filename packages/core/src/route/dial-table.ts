@@ -11,7 +11,7 @@ export interface Column {
 
 export interface DialTable {
   readonly id: string;
-  readonly kind: 'turning' | 'facing' | 'boring' | 'groove' | 'drilling' | 'thread' | 'curve' | 'cone';
+  readonly kind: 'turning' | 'facing' | 'boring' | 'groove' | 'drilling' | 'thread' | 'curve' | 'cone' | 'polish';
   readonly title: string;
   /** Operation it belongs to. */
   readonly operation: string;

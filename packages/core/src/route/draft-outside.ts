@@ -138,7 +138,12 @@ function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>
           title: `Polish ${called(part, id)} to ${inWords(middle(dimension, s.largest))}, Ra ${feature.finish}`,
           from: s.from,
           to: s.to,
-          task: { does: 'plain' },
+          task: {
+            does: 'polish',
+            from: target,
+            to: middle(dimension, s.largest),
+            finish: feature.finish ?? paperBelow,
+          },
           cautions: [abrasiveCaution],
         },
       ];

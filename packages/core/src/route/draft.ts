@@ -41,6 +41,7 @@ export type Task =
       readonly thinEnd: 'free' | 'chuck';
     }
   | { readonly does: 'curve'; readonly steps: CurveFromFreeEnd; readonly largest: Mm }
+  | { readonly does: 'polish'; readonly from: Mm; readonly to: Mm; readonly finish: Micrometre }
   | { readonly does: 'plain' };
 
 export interface Draft extends Ordered {

@@ -3,10 +3,8 @@
  * wrong. All figures are `common practice`; only their proportions steer the order.
  */
 import type { Second } from '../units/quantities.ts';
+import { type OperationKind, operationKinds } from './operation-kinds.ts';
 import type { Ordered } from './precedence.ts';
-import type { Operation } from './route-result.ts';
-
-type Kind = Operation['kind'];
 
 /** Taking a cutter out, putting another in at height, and touching the work with it. */
 const cutterChange: Second = 120;
@@ -28,8 +26,7 @@ interface Usual {
   readonly heavy?: true;
 }
 
-/** In the customary order. */
-const usual: Record<Kind, Usual> = {
+const usual: Record<OperationKind, Usual> = {
   face: { lasts: 240, spoils: 0.001 },
   centre: { lasts: 90, spoils: 0.001 },
   drill: { lasts: 300, spoils: 0.01, heavy: true },
@@ -47,7 +44,8 @@ const usual: Record<Kind, Usual> = {
   'off the lathe': { lasts: 2400, spoils: 0.01 },
 };
 
-const customary = Object.keys(usual);
+/** As places in the customary order. */
+const place = new Map(operationKinds.map((kind, i) => [kind, i]));
 
 /** Why one order of two operations is dearer than the other. */
 export type CostTerm = 'cutter' | 'dials' | 'lost' | 'harm' | 'habit';
@@ -64,7 +62,7 @@ export function costOfChange(a: Ordered | undefined, b: Ordered): Pick<Cost, 'cu
 /** What it costs that one is done at any time before the other. */
 export function costOfBefore(a: Ordered, b: Ordered): Pick<Cost, 'lost' | 'harm' | 'habit'> {
   const spoils = usual[b.kind].spoils * (b.close ? 3 : 1);
-  const later = customary.indexOf(a.kind) - customary.indexOf(b.kind);
+  const later = (place.get(a.kind) ?? 0) - (place.get(b.kind) ?? 0);
   const inKind = a.kind === 'drill' || a.kind === 'bore' ? a.diameter > b.diameter : a.diameter < b.diameter;
   return {
     lost: spoils * usual[a.kind].lasts,

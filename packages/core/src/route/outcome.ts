@@ -9,6 +9,7 @@ import type { PartResult } from '../part/part-result.ts';
 import type { MetrePerMinute, Mm, MmPerRev, Newton, Rpm, Second } from '../units/quantities.ts';
 import type { DialTable } from './dial-table.ts';
 import type { Draft } from './draft.ts';
+import type { paceFrom } from './learned-times.ts';
 import type { Machining } from './machining.ts';
 import { usualEfficiency } from './practice.ts';
 import type { CutNumbers } from './route-result.ts';
@@ -18,6 +19,8 @@ export interface Scene {
   readonly part: PartResult;
   readonly workshop: Workshop;
   readonly machining: Machining | undefined;
+  /** How long operations of a kind take this person, against the plan. */
+  readonly pace: ReturnType<typeof paceFrom>;
 }
 
 /** What a task adds to its plain operation. */

@@ -6,7 +6,7 @@ import { spindleSpeeds } from '../lathe/drive.ts';
 import type { Judge } from '../lathe/judge.ts';
 import { type Mm, type Rpm, radians } from '../units/quantities.ts';
 import { handCutInWords } from './choice-in-words.ts';
-import { groovingCutter, partingCutter } from './choose-cutter.ts';
+import { groovingCutter, partingCutter, worksInside } from './choose-cutter.ts';
 import { insideCutter, missingCutter, plungeFindings } from './cut-findings.ts';
 import type { Draft, Task } from './draft.ts';
 import { judgeFor } from './fares.ts';
@@ -31,8 +31,8 @@ export function performGroove(
   work: Workpiece,
 ): Outcome {
   const { part, workshop } = scene;
-  const cutter = groovingCutter(workshop.cutters, task.width);
-  const inside = task.internal ? [insideCutter(draft, task.outer)] : [];
+  const cutter = groovingCutter(workshop.cutters, task.width, task.internal);
+  const inside = task.internal && !(cutter && worksInside(cutter)) ? [insideCutter(draft, task.outer)] : [];
   if (!cutter)
     return {
       ...nothing(),

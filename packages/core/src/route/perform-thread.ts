@@ -2,7 +2,7 @@
 import type { Finding } from '../finding.ts';
 import { spindleSpeeds } from '../lathe/drive.ts';
 import { degrees } from '../units/quantities.ts';
-import { threadingCutter } from './choose-cutter.ts';
+import { threadingCutter, worksInside } from './choose-cutter.ts';
 import { insideCutter, missingCutter } from './cut-findings.ts';
 import type { Draft, Task } from './draft.ts';
 import { nothing, type Outcome, type Scene } from './outcome.ts';
@@ -18,7 +18,7 @@ export function performThread(scene: Scene, draft: Draft, task: Extract<Task, { 
   const gears = gearsForThread(draft.id, lathe, task.thread);
   const findings: Finding[] = [
     ...(cutter ? [] : [missingCutter(draft, `a threading cutter of ${angle}° included angle`)]),
-    ...(cutter && side === 'internal' ? [insideCutter(draft, thread.minorDiameter)] : []),
+    ...(cutter && side === 'internal' && !worksInside(cutter) ? [insideCutter(draft, thread.minorDiameter)] : []),
     ...gears.findings,
   ];
   const table = threadTable(`${draft.id}-table`, draft.id, task.thread, lathe.dials.crossSlide, gears.notes);

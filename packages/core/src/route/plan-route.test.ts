@@ -443,3 +443,40 @@ describe('a person may want it otherwise', () => {
     expect(stops(route)).toEqual([]);
   });
 });
+
+test('a hole wider than the end it opens in is not planned, and the rest of the route still is', () => {
+  const inside = { right: [{ kind: 'bored' as const, id: 'bore', diameter: 16, depth: 8 }] };
+  const route = plan({ inside });
+  expect(route.operations.filter((o) => o.features.includes('bore'))).toEqual([]);
+  expect(kinds(route)).toContain('finish turn');
+});
+
+test('times follow those that were taken before', () => {
+  const taken = Array.from({ length: 20 }, () => ({ kind: 'face' as const, planned: 10, taken: 20 }));
+  const [before, after] = [plan({}), plan({}, {}, { taken })].map((r) => find(r, 'face'));
+  expect((after?.time.likely ?? 0) / (before?.time.likely ?? 1)).toBeGreaterThan(1.6);
+  expect(after?.why.join(' ')).toContain('Done 20 times before');
+});
+
+test('polishing names its papers, and the last one ends at the size wanted', () => {
+  const shank = { kind: 'cylinder', id: 'shank', diameter: '12 h7', length: 30, finish: 0.4 } as const;
+  const route = plan({ outside: [{ kind: 'cylinder', id: 'head', diameter: 20, length: 12 }, shank] });
+  const table = route.tables.find((t) => t.kind === 'polish');
+  // h7 at 12 mm: +0 −0.018, its middle 11.991.
+  expect(Number(table?.rows.at(-1)?.until)).toBeCloseTo(11.991, 3);
+  const grains = table?.rows.map((r) => Number(r.grain)) ?? [];
+  expect(grains).toEqual(grains.toSorted((a, b) => b - a));
+  expect(grains.length).toBeGreaterThan(1);
+});
+
+test('an inside cutter that is entered as one is taken for inside work without a caution, and not for outside work', () => {
+  const outside: PartDocument['outside'] = [{ kind: 'cylinder', id: 'body', diameter: 40, length: 50 }];
+  const inside = { left: [{ kind: 'bored' as const, id: 'bore', diameter: 24, depth: 30 }] };
+  const grooves = [{ id: 'g', on: 'bore', along: 10, width: 3, floorDiameter: 27, purpose: 'other' as const }];
+  const inner = { ...fullWorkshop.cutters.find((c) => c.kind === 'grooving'), id: 'inner', inside: true };
+  const cutters = [...fullWorkshop.cutters, inner] as WorkshopDocument['cutters'];
+  const route = plan({ outside, inside, grooves }, { cutters });
+  expect(find(route, 'groove')?.cutterId).toBe('inner');
+  expect(route.findings.map((f) => f.id)).not.toContain('route.inside-cutter');
+  expect(plan({ outside, inside, grooves }).findings.map((f) => f.id)).toContain('route.inside-cutter');
+});

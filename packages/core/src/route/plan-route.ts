@@ -10,6 +10,7 @@ import { draftSetup } from './draft-setup.ts';
 import { gripFor } from './grip-findings.ts';
 import { barFor, chuckFor, type Holding } from './hold.ts';
 import { holdingFindings } from './hold-findings.ts';
+import { paceFrom } from './learned-times.ts';
 import { machiningOf } from './machining.ts';
 import { inOrder } from './order.ts';
 import { setupHandling } from './practice.ts';
@@ -47,7 +48,12 @@ function planAsWished(part: PartResult, workshop: Workshop, wishes: RouteWishes 
     holdings.map((h) => h.setup.id),
     wishes?.order,
   );
-  const scene = { part, workshop, machining: part.material && machiningOf(part.material) };
+  const scene = {
+    part,
+    workshop,
+    machining: part.material && machiningOf(part.material),
+    pace: paceFrom((wishes?.taken ?? []).map((t) => ({ kind: t.kind, planned: 60 * t.planned, taken: 60 * t.taken }))),
+  };
   const titleOf = (id: string) => drafts.find((d) => d.id === id)?.title ?? id;
   const realised: Realised[] = [];
   const asItGoesIn = new Map<string, WorkOutline>();

@@ -6,10 +6,12 @@ import type { Finding } from '../finding.ts';
 import type { DialTable } from './dial-table.ts';
 import type { Draft } from './draft.ts';
 import type { Holding } from './hold.ts';
+import { type Pace, spanAt } from './learned-times.ts';
 import type { InOrder } from './order.ts';
 import { nothing, type Outcome, type Scene } from './outcome.ts';
 import { performDrill } from './perform-hole.ts';
 import { performGroove, performPartOff } from './perform-plunge.ts';
+import { performPolish } from './perform-polish.ts';
 import { performCone, performCurve } from './perform-slide.ts';
 import { performThread } from './perform-thread.ts';
 import { performFace, performTurn } from './perform-turn.ts';
@@ -27,10 +29,6 @@ export interface Realised {
   readonly needs: readonly string[];
 }
 
-/** Published ranges of cutting times on hand-worked lathes are wide; `common practice`. */
-const quick = 0.7;
-const slow = 1.8;
-
 export function realise(
   scene: Scene,
   { operation: draft, reasons }: InOrder<Draft>,
@@ -40,6 +38,7 @@ export function realise(
   work: Workpiece,
 ): Realised {
   const outcome = asWished(scene, draft, holding, work, wish);
+  const pace = scene.pace(draft.kind);
   const left = wish?.skipped ? work : after(work, draft.removes);
   return {
     operation: {
@@ -56,9 +55,9 @@ export function realise(
       to: draft.to,
       side: draft.removes.cuts === 'inside' ? 'inside' : 'outside',
       leaves: left === work ? undefined : outlineOf(left),
-      time: timeOf(outcome, wish),
+      time: timeOf(outcome, wish, pace),
       wish,
-      why: [...draft.why, ...reasons, ...(outcome.why ?? [])],
+      why: [...draft.why, ...reasons, ...(outcome.why ?? []), ...paceInWords(pace)],
       cautions: draft.cautions,
       tables: outcome.tables.map((t) => t.id),
     },
@@ -69,14 +68,19 @@ export function realise(
   };
 }
 
-function timeOf({ cutting }: Outcome, wish: OperationWish | undefined): Span {
+function paceInWords({ factor, entries }: Pace): string[] {
+  if (entries === 0) return [];
+  const times = entries === 1 ? 'once' : `${entries} times`;
+  return [`Done ${times} before: it took ${factor.toFixed(2)} of the time planned, and is planned so now.`];
+}
+
+function timeOf({ cutting }: Outcome, wish: OperationWish | undefined, pace: Pace): Span {
   if (wish?.skipped) return { low: 0, likely: 0, high: 0 };
   if (wish?.minutes !== undefined) {
     const likely = 60 * wish.minutes;
     return { low: likely, likely, high: likely };
   }
-  const likely = operationHandling + cutting;
-  return { low: quick * likely, likely, high: slow * likely };
+  return spanAt(operationHandling + cutting, pace);
 }
 
 /** The operation as the person wants it, with what follows from that. */
@@ -144,18 +148,19 @@ function perform(scene: Scene, draft: Draft, holding: Holding, work: Workpiece):
       return performPartOff(scene, draft, task.diameter, holding, work);
     case 'centre':
       return { ...nothing(), cutting: 60, needs: ['centre drill'] };
+    case 'polish':
+      return performPolish(draft, task);
     case 'plain':
       return plain(draft);
   }
 }
 
 /** Minutes of hand work; `common practice`. */
-const byHand: Partial<Record<Draft['kind'], number>> = { polish: 15, knurl: 10, chamfer: 4, 'off the lathe': 40 };
+const byHand: Partial<Record<Draft['kind'], number>> = { knurl: 10, chamfer: 4, 'off the lathe': 40 };
 
 function plain(draft: Draft): Outcome {
   return {
     ...nothing(),
     cutting: 60 * (byHand[draft.kind] ?? 5),
-    needs: draft.kind === 'polish' ? ['abrasive paper 240 to 600, oil'] : [],
   };
 }

@@ -3,6 +3,7 @@ import type { Finding } from '../finding.ts';
 import type { Segment } from '../part/outline-types.ts';
 import type { Kilogram, MetrePerMinute, Mm, MmPerRev, MPa, Newton, Rpm, Second, Watt } from '../units/quantities.ts';
 import type { DialTable } from './dial-table.ts';
+import type { OperationKind } from './operation-kinds.ts';
 
 export interface Stock {
   readonly material: string;
@@ -98,22 +99,7 @@ export interface Operation {
   readonly id: string;
   readonly number: number;
   readonly setup: string;
-  readonly kind:
-    | 'face'
-    | 'centre'
-    | 'drill'
-    | 'bore'
-    | 'rough turn'
-    | 'finish turn'
-    | 'turn cone'
-    | 'turn curve'
-    | 'groove'
-    | 'chamfer'
-    | 'thread'
-    | 'knurl'
-    | 'part off'
-    | 'polish'
-    | 'off the lathe';
+  readonly kind: OperationKind;
   /** `Rough the guide to Ø12.5`. */
   readonly title: string;
   readonly features: readonly string[];

@@ -4,6 +4,7 @@
 import { z } from 'zod';
 import { idField, lengthField, numberField, textField } from '../units/fields.ts';
 import type { LengthUnit } from '../units/length.ts';
+import { operationKinds } from './operation-kinds.ts';
 
 /** Operations are named by what they do and to which feature: `finish-turn-guide`; see the route that was planned. */
 const operationField = z
@@ -39,6 +40,17 @@ export function routeSchema(unit: LengthUnit) {
       .array(change)
       .max(200)
       .describe('operations to leave out, to do in another way or with another cutter, or that take another time')
+      .optional(),
+    taken: z
+      .array(
+        z.strictObject({
+          kind: z.enum(operationKinds).describe('kind of operation, as the route names it'),
+          planned: numberField('time that was planned', 'min', 0, 10_000),
+          taken: numberField('time that it took', 'min', 0, 10_000),
+        }),
+      )
+      .max(2000)
+      .describe('how long operations took before, from the bench log: times are planned by them')
       .optional(),
     count: z.int().min(1).max(50).describe('parts to make; one when left out [-]').optional(),
   });

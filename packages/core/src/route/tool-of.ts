@@ -21,7 +21,7 @@ function toolOf(task: Task, draft: Draft, { cutters }: Workshop): string | undef
         ? boringCutter(cutters, task.startDiameter ?? 0, task.reach ?? 0)?.id
         : turningCutter(cutters, task.stage)?.id;
     case 'groove':
-      return (task.internal ? undefined : groovingCutter(cutters, task.width)?.id) ?? `${draft.id} cutter`;
+      return groovingCutter(cutters, task.width, task.internal)?.id ?? `${draft.id} cutter`;
     case 'thread':
       return threadingCutter(cutters, task.thread)?.id ?? `${draft.id} cutter`;
     case 'part off':
@@ -33,6 +33,8 @@ function toolOf(task: Task, draft: Draft, { cutters }: Workshop): string | undef
     case 'cone':
     case 'curve':
       return task.does === 'cone' && task.where === 'bore' ? 'boring bar' : turningCutter(cutters, 'finish')?.id;
+    case 'polish':
+      return 'abrasive paper';
     case 'plain':
       return draft.kind === 'chamfer' ? 'chamfering cutter' : draft.kind;
   }
