@@ -3,6 +3,7 @@ import { drawBars } from '@sparewright/output/chart/draw-bars';
 import { presentNumber, presentShare } from '@sparewright/output/present/number';
 import { useCallback } from 'react';
 import { rangeWords } from './figures.ts';
+import { partName } from './part-names.ts';
 import { Picture } from './picture.tsx';
 import type { useAnswer } from './use-answer.ts';
 
@@ -43,7 +44,7 @@ function BudgetBars({ direction }: { readonly direction: Direction }) {
           title: names[direction.direction],
           description: direction.parts.map((p) => `${p.what}: ${presentShare(p.share, 'point')}`).join('. '),
           bars: direction.parts.map((p) => ({
-            label: p.what,
+            label: partName(p.of, p.what),
             value: p.share,
             written: `${presentShare(p.share, 'point')}, ${presentNumber(Number((perForce * p.give).toPrecision(2)), 'point')} µm`,
             meaning: 'computed' as const,

@@ -2,7 +2,7 @@
 import type { Json } from '@sparewright/core/job/merge';
 import { listAt, textAt } from '../document.ts';
 import { rangeWords } from './figures.ts';
-import { kinds, type TestKind, testKinds, testWords } from './test-kinds.ts';
+import { type BegunTest, kinds, testKinds, testWords } from './test-kinds.ts';
 import type { useAnswer } from './use-answer.ts';
 
 type Knowledge = NonNullable<ReturnType<typeof useAnswer<'lathe-knowledge'>>['answer']>;
@@ -14,7 +14,7 @@ export function NextTests({
   choose,
 }: {
   readonly knowledge: Knowledge;
-  readonly choose: (kind: TestKind) => void;
+  readonly choose: (test: BegunTest) => void;
 }) {
   const next = knowledge.next.slice(0, mostNext);
   return (
@@ -29,9 +29,8 @@ export function NextTests({
               <strong>{n.test}</strong>, about {n.minutes} min: {n.how}.
             </p>
             <p className="secondary">
-              Takes {share(1 - n.give)} off the doubt how far a pin Ø10 × 40 gives way, {share(1 - n.limit)} off the
-              doubt when it sings.{' '}
-              <button type="button" onClick={() => choose(kindOf(n.test))}>
+              {gainWords(n)}{' '}
+              <button type="button" onClick={() => choose(begunOf(n.test))}>
                 Write it down<span className="unseen">: {n.test}</span>
               </button>
             </p>
@@ -53,8 +52,12 @@ function gainWords({ give, limit }: Knowledge['next'][number]): string {
 
 const share = (value: number) => `${Math.round(100 * Math.max(0, value))} %`;
 
-function kindOf(test: string): TestKind {
-  return test.includes('tap') ? 'taps' : 'pushes';
+/** The form of a test that is proposed, begun with what its name says. */
+function begunOf(test: string): BegunTest {
+  const at = /at the (.+)$/.exec(test)?.[1];
+  if (test.includes('tap')) return { kind: 'taps', begins: at === undefined ? {} : { at } };
+  if (at === undefined) return { kind: 'pushes', begins: { at: 'spindle nose', direction: 'axial' } };
+  return { kind: 'pushes', begins: { at, direction: 'radial' } };
 }
 
 export function Taught({ knowledge, document }: { readonly knowledge: Knowledge; readonly document: Json }) {

@@ -6,20 +6,20 @@ import type { Open } from '../use-job.ts';
 import { StiffnessBudget } from './budget.tsx';
 import { Elements, NextTests, Taught } from './knowledge.tsx';
 import { States } from './states.tsx';
-import type { TestKind } from './test-kinds.ts';
+import type { BegunTest } from './test-kinds.ts';
 import { Tests } from './tests.tsx';
 import { useAnswer } from './use-answer.ts';
 
 export default function LatheKnown({ workshop }: { readonly workshop: Open<undefined> }) {
   const { document = null, refusals } = workshop;
-  const [kind, setKind] = useState<TestKind>('pushes');
+  const [begun, setBegun] = useState<BegunTest>({ kind: 'pushes', begins: {} });
   // What is typed and not taken says nothing of the lathe; the last answer stands until then.
   const sound: Json | undefined = document !== null && Object.keys(refusals).length === 0 ? document : undefined;
   const asked = sound === undefined ? undefined : { workshop: sound };
   const knowledge = useAnswer('lathe-knowledge', asked);
   const budget = useAnswer('stiffness-budget', asked);
-  const choose = (next: TestKind): void => {
-    setKind(next);
+  const choose = (next: BegunTest): void => {
+    setBegun(next);
     window.document.getElementById('write-tests')?.scrollIntoView({ block: 'start' });
   };
   const trouble = knowledge.trouble || budget.trouble;
@@ -57,7 +57,7 @@ export default function LatheKnown({ workshop }: { readonly workshop: Open<undef
           <NextTests knowledge={knowledge.answer} choose={choose} />
         </>
       )}
-      <Tests workshop={workshop} kind={kind} choose={setKind} />
+      <Tests workshop={workshop} begun={begun} choose={setBegun} />
       {knowledge.answer && <Taught knowledge={knowledge.answer} document={document} />}
       {budget.answer && <StiffnessBudget budget={budget.answer} />}
       {knowledge.answer && <Elements knowledge={knowledge.answer} />}

@@ -5,11 +5,11 @@ import { freeId, isObject, listAt, type Path, textAt, withValue } from '../docum
 import type { FieldSpec } from '../forms/fields.ts';
 import { Fields } from '../forms/record-table.tsx';
 import type { Form } from '../use-job.ts';
-import { kinds, type TestKind } from './test-kinds.ts';
+import { type BegunTest, kinds } from './test-kinds.ts';
 
 interface Props {
   readonly workshop: Form;
-  readonly kind: TestKind;
+  readonly begun: BegunTest;
   readonly fields: readonly FieldSpec[];
   /** More of the form, over the same record. */
   readonly more?: ((form: Form) => ReactNode) | undefined;
@@ -19,10 +19,12 @@ interface Props {
   readonly finish?: ((record: Json) => Json) | undefined;
 }
 
-export function NewTest({ workshop, kind, fields, more, lacks, finish }: Props) {
+export function NewTest({ workshop, begun, fields, more, lacks, finish }: Props) {
+  const { kind } = begun;
   const path: Path = ['lathe', 'tests', kind];
   const tests = listAt(workshop.document, path);
-  const { begins, one, stem } = kinds[kind];
+  const { one, stem } = kinds[kind];
+  const begins = { ...kinds[kind].begins, ...begun.begins };
   const [record, setRecord] = useState<Json>(() => ({ ...begins, ...lastBar(tests) }));
   const [said, setSaid] = useState('');
   const form: Form = {

@@ -6,30 +6,12 @@ import { choice, text } from '../forms/fields.ts';
 import { Fields } from '../forms/record-table.tsx';
 import type { Form } from '../use-job.ts';
 import { rangeWords } from './figures.ts';
+import { changeable, partNames } from './part-names.ts';
 import { testKinds } from './test-kinds.ts';
 import { useAnswer } from './use-answer.ts';
 
 const tests: Path = ['lathe', 'tests'];
 const states: Path = [...tests, 'states'];
-
-/** What an alteration can change, in the words of the trade. */
-const changeable: readonly (readonly [id: string, words: string])[] = [
-  ['spindleRadial', 'spindle, sideways'],
-  ['spindleTilt', 'spindle, against tilting'],
-  ['spindleAxial', 'spindle, along its axis'],
-  ['grip', 'jaws'],
-  ['tailstock', 'tailstock'],
-  ['toolPost', 'tool post'],
-  ['topSlide', 'top slide or block'],
-  ['crossSlide', 'cross slide and gibs'],
-  ['saddle', 'saddle'],
-  ['chuckMass', 'weight of the chuck'],
-  ['toolMass', 'weight of the tool side'],
-  ['toolDamping', 'damping of the tool side'],
-  ['workDamping', 'damping of the work'],
-  ['axialDamping', 'damping along the axis'],
-  ['alignment', 'line of the headstock'],
-];
 
 interface Props {
   readonly workshop: Form;
@@ -97,16 +79,16 @@ function StateForm({ workshop, state, at }: { readonly workshop: Form; readonly 
       />
       <fieldset className="changes">
         <legend>May have changed by it</legend>
-        {changeable.map(([id, words]) => (
+        {changeable.map((id) => (
           <label key={id}>
-            <input type="checkbox" checked={changes.includes(id)} onChange={() => toggle(id)} /> {words}
+            <input type="checkbox" checked={changes.includes(id)} onChange={() => toggle(id)} /> {partNames[id]}
           </label>
         ))}
       </fieldset>
       <p>
         <button
           type="button"
-          aria-label={`Remove the state: ${name}`}
+          aria-label={`Remove this state and its tests: ${name}`}
           onClick={() => workshop.edit((d) => withoutState(d, textAt(state, ['id'])))}
         >
           Remove this state and its tests

@@ -1,6 +1,7 @@
 /** A recording of taps: its tones are found in the worker, and one is taken over with a press. */
 import type { tapTones } from '@sparewright/core/lathe/tap-question';
 import { useId, useState } from 'react';
+import { Refused } from '../ask-server.ts';
 import type { Form } from '../use-job.ts';
 import { askQuestion } from '../worker/client.ts';
 
@@ -29,7 +30,7 @@ export function TapFile({ form }: { readonly form: Form }) {
       setHeard(found);
       setSaid(found.knocks === 1 ? '1 knock found' : `${found.knocks} knocks found`);
     } catch (error) {
-      setSaid(error instanceof Error ? error.message : 'It could not be read.');
+      setSaid(reasonOf(error));
     }
   };
   const take = ({ frequency, uncertainty, damping }: Heard['tones'][number]): void => {
@@ -69,6 +70,12 @@ export function TapFile({ form }: { readonly form: Form }) {
       {heard?.tones.length === 0 && <p>No tone stands out of it.</p>}
     </div>
   );
+}
+
+function reasonOf(error: unknown): string {
+  const expected = error instanceof Refused ? error.issues[0]?.expected : undefined;
+  if (expected !== undefined) return `Not taken; it must be ${expected}.`;
+  return error instanceof Error ? error.message : 'It could not be read.';
 }
 
 async function inBase64(file: File): Promise<string> {

@@ -18,6 +18,12 @@ export interface KindOfTest {
   readonly begins: Readonly<Record<string, Json>>;
 }
 
+/** A kind of test, with values that are known before it is made. */
+export interface BegunTest {
+  readonly kind: TestKind;
+  readonly begins: Readonly<Record<string, Json>>;
+}
+
 interface Choices {
   readonly cutters: readonly Choice[];
   readonly states: readonly Choice[];

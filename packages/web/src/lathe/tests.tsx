@@ -7,15 +7,16 @@ import type { Form } from '../use-job.ts';
 import { NewTest } from './new-test.tsx';
 import { lackedByLoads, PushLoads, withReadLoads } from './push-loads.tsx';
 import { TapFile } from './tap-file.tsx';
-import { kinds, type TestKind, testKinds, testWords } from './test-kinds.ts';
+import { type BegunTest, kinds, type TestKind, testKinds, testWords } from './test-kinds.ts';
 
 interface Props {
   readonly workshop: Form;
-  readonly kind: TestKind;
-  readonly choose: (kind: TestKind) => void;
+  readonly begun: BegunTest;
+  readonly choose: (test: BegunTest) => void;
 }
 
-export function Tests({ workshop, kind, choose }: Props) {
+export function Tests({ workshop, begun, choose }: Props) {
+  const { kind } = begun;
   const { how, fields } = kinds[kind];
   const specs = fields({
     cutters: choicesAt(workshop, ['cutters']),
@@ -29,7 +30,7 @@ export function Tests({ workshop, kind, choose }: Props) {
       <fieldset className="kinds">
         <legend className="unseen">Kind of test</legend>
         {testKinds.map((k) => (
-          <button key={k} type="button" aria-pressed={k === kind} onClick={() => choose(k)}>
+          <button key={k} type="button" aria-pressed={k === kind} onClick={() => choose({ kind: k, begins: {} })}>
             {kinds[k].name} <span className="unit">{listAt(workshop.document, pathOf(k)).length}</span>
           </button>
         ))}
@@ -42,9 +43,9 @@ export function Tests({ workshop, kind, choose }: Props) {
         </p>
       )}
       <NewTest
-        key={kind}
+        key={`${kind} ${JSON.stringify(begun.begins)}`}
         workshop={workshop}
-        kind={kind}
+        begun={begun}
         fields={specs}
         {...(kind === 'pushes'
           ? { more: (form: Form) => <PushLoads form={form} />, lacks: lackedByLoads, finish: withReadLoads }

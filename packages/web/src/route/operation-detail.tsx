@@ -36,13 +36,17 @@ export function OperationDetail({ job, route, operation, setup, before }: Props)
           <strong>▲ Caution</strong> {c}
         </p>
       ))}
-      <Suspense fallback={<p role="status">Drawing …</p>}>
-        <OperationSketch operation={operation} setup={setup} before={before} settings={route.settings} />
-      </Suspense>
-      <p className="secondary">
-        Blue: the surface that is cut. Shaded: what comes off. The work is drawn as this operation leaves it.
-      </p>
-      {numbers.length > 0 && <Facts rows={numbers} />}
+      <div className="work-and-cut">
+        <div>
+          <Suspense fallback={<p role="status">Drawing …</p>}>
+            <OperationSketch operation={operation} setup={setup} before={before} settings={route.settings} />
+          </Suspense>
+          <p className="secondary">
+            The work as this operation leaves it. Blue: the surface that is cut. Shaded: what comes off.
+          </p>
+        </div>
+        {numbers.length > 0 && <Facts rows={numbers} />}
+      </div>
       <h4>Why here, and why so</h4>
       {why.length > 0 ? <Lines items={why} numbered={false} /> : <p>Nothing else was to be chosen.</p>}
       <Blocks blocks={tables} />

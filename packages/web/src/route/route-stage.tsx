@@ -56,10 +56,11 @@ function Operations({ job, route }: { readonly job: OpenJob; readonly route: Rou
     job.put(orderPath, ids.length === 0 ? undefined : [...ids]);
     setSaid(what);
   };
-  const move = (from: number, to: number): void =>
-    put(orderWith(operations, order, from, to), `${operations[from]?.title} now stands at place ${to + 1}.`);
-  const keep = (at: number): void =>
-    put(orderWith(operations, order, at, at), `${operations[at]?.title} is kept between its neighbours.`);
+  const move = (from: number, to: number): void => {
+    const ids = orderWith(operations, order, from, to);
+    put(ids, wantedWords(operations, ids, operations[from]?.id));
+  };
+  const keep = (at: number): void => move(at, at);
   const free = (operation: OperationView): void =>
     put(
       order.filter((id) => id !== operation.id),
@@ -123,6 +124,18 @@ function Operations({ job, route }: { readonly job: OpenJob; readonly route: Rou
       ))}
     </section>
   );
+}
+
+/** `Rough the body is wanted after Face the end and before Cut the groove.` */
+function wantedWords(operations: readonly OperationView[], ids: readonly string[], id: string | undefined): string {
+  const titleOf = (at: number) => operations.find((o) => o.id === ids[at])?.title;
+  const at = id === undefined ? -1 : ids.indexOf(id);
+  const [before, after] = [titleOf(at - 1), titleOf(at + 1)];
+  const places = [
+    ...(before === undefined ? [] : [`after “${before}”`]),
+    ...(after === undefined ? [] : [`before “${after}”`]),
+  ];
+  return `“${titleOf(at) ?? ''}” is wanted ${places.join(' and ')}.`;
 }
 
 function worksBefore({ operations, setups }: RouteView): SetupView['work'][] {

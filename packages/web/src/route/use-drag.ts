@@ -10,6 +10,10 @@ export interface Drag {
   handle(at: number): DOMAttributes<HTMLElement>;
 }
 
+/** Nearer to the upper or lower edge of the screen than this, the page goes along [px]. */
+const nearEdge = 60;
+const scrollStep = 14;
+
 export function useDrag(
   operations: readonly Placed[],
   move: (from: number, to: number) => void,
@@ -31,7 +35,11 @@ export function useDrag(
       setDrag({ from: at, to: at });
     },
     onPointerMove: (event) => {
-      if (from === at) setDrag({ from, to: placeUnder(event, at) });
+      if (from !== at) return;
+      setDrag({ from, to: placeUnder(event, at) });
+      // A list is longer than a screen.
+      if (event.clientY < nearEdge) scrollBy(0, -scrollStep);
+      if (event.clientY > innerHeight - nearEdge) scrollBy(0, scrollStep);
     },
     onPointerUp: (event) => {
       if (from !== at) return;
