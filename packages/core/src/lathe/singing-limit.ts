@@ -6,7 +6,7 @@ import type { EdgeCondition } from '../cutting/edge.ts';
 import { inPlaneRatio } from '../cutting/turning-force.ts';
 import { DomainError } from '../errors.ts';
 import { leastOnGrid } from '../structure/least-stable-width.ts';
-import { type FacedGrid, lookedAt, perFrequency, putOnGrid } from '../structure/lobe-grid.ts';
+import { emptyGrid, type FacedGrid, lookedAt, putOnGrid } from '../structure/lobe-grid.ts';
 import { type MetrePerMinute, type Radian, radians } from '../units/quantities.ts';
 import type { Setup } from './chain.ts';
 import type { CutForces } from './cut-forces.ts';
@@ -77,17 +77,16 @@ function choirsOf(modes: readonly LatheMode[], setup: Setup, inPlaneRatio: numbe
 function facedGrid({ omega, sums }: Choir, effectiveApproach: Radian): FacedGrid {
   const c = Math.cos(effectiveApproach);
   const s = Math.sin(effectiveApproach);
-  const entries = new Float64Array(perFrequency * omega.length);
-  let count = 0;
+  const grid = emptyGrid(omega.length);
   for (let i = 0; i < omega.length; i++) {
     const at = perOmega * i;
     const re = c * (c * (sums[at] ?? 0) + (sums[at + 2] ?? 0)) + s * (s * (sums[at + 4] ?? 0) + (sums[at + 6] ?? 0));
     if (re >= 0) continue;
     const im =
       c * (c * (sums[at + 1] ?? 0) + (sums[at + 3] ?? 0)) + s * (s * (sums[at + 5] ?? 0) + (sums[at + 7] ?? 0));
-    count = putOnGrid(entries, count, omega[i] ?? 0, re, im);
+    putOnGrid(grid, omega[i] ?? 0, re, im);
   }
-  return { count, entries };
+  return grid;
 }
 
 function leastOf(grids: readonly FacedGrid[], rubbingTime: number, landTime: number): number {

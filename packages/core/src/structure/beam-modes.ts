@@ -196,8 +196,20 @@ function holders(
   }
 }
 
+/** The places a beam is divided at, and the number of the one at a place. */
+export interface BeamNodes {
+  readonly places: readonly Mm[];
+  readonly numberAt: (z: Mm) => number;
+}
+
+/** Divides a beam as {@link beamModes} does. */
+export function dividedBeam(beam: VibratingBeam, wanted: ModesWanted): BeamNodes {
+  const places = nodesOf(beam, wanted);
+  return { places, numberAt: (z) => nodeAt(places, z) };
+}
+
 /** Steps, supports, masses and stations, and between them as many nodes as the division asks for. */
-export function nodesOf(beam: VibratingBeam, wanted: ModesWanted): Mm[] {
+function nodesOf(beam: VibratingBeam, wanted: ModesWanted): Mm[] {
   const end = beam.sections.at(-1)?.to ?? 0;
   const fixed = [
     0,
@@ -220,7 +232,7 @@ export function nodesOf(beam: VibratingBeam, wanted: ModesWanted): Mm[] {
   return nodes;
 }
 
-export function nodeAt(nodes: readonly Mm[], z: Mm): number {
+function nodeAt(nodes: readonly Mm[], z: Mm): number {
   const found = nodes.findIndex((node) => Math.abs(node - z) <= coincident);
   if (found < 0) throw new DomainError('station', z, 'a place on the work');
   return found;

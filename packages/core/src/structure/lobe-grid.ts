@@ -62,24 +62,35 @@ export function lookedAt(
  */
 export function lobeGrid(modes: readonly OrientedMode[], frequencies: Float64Array): LobeGrid {
   checkModes(modes);
-  const entries = new Float64Array(perFrequency * frequencies.length);
+  const grid = emptyGrid(frequencies.length);
   const joined = new Uint8Array(frequencies.length);
-  let count = 0;
   let before = false;
   for (const f of frequencies) {
     const { re, im } = receptanceAt(modes, f);
     if (re < 0) {
-      joined[count] = before ? 1 : 0;
-      count = putOnGrid(entries, count, 2 * Math.PI * f, re, im);
+      joined[grid.count] = before ? 1 : 0;
+      putOnGrid(grid, 2 * Math.PI * f, re, im);
     }
     before = re < 0;
   }
-  return { modes, count, entries, joined };
+  return { modes, ...grid, joined };
 }
 
-/** Adds a frequency at which the real part of the receptance is negative; answers the new count. */
-export function putOnGrid(entries: Float64Array, count: number, omega: number, re: number, im: number): number {
-  const at = perFrequency * count;
+/** A grid that is being gathered. */
+export interface GrowingGrid {
+  count: number;
+  readonly entries: Float64Array;
+}
+
+/** A grid with room for so many frequencies. */
+export function emptyGrid(most: number): GrowingGrid {
+  return { count: 0, entries: new Float64Array(perFrequency * most) };
+}
+
+/** Adds a frequency at which the real part of the receptance is negative. */
+export function putOnGrid(grid: GrowingGrid, omega: number, re: number, im: number): void {
+  const { entries } = grid;
+  const at = perFrequency * grid.count;
   const size = re * re + im * im;
   const root = Math.sqrt(size);
   entries[at] = omega;
@@ -87,5 +98,5 @@ export function putOnGrid(entries: Float64Array, count: number, omega: number, r
   // P = Re G/|G|², Q = −Im G/|G|²; the angle lies where the cosine is positive, and P is negative.
   entries[at + 2] = im / root;
   entries[at + 3] = -re / root;
-  return count + 1;
+  grid.count++;
 }

@@ -9,7 +9,7 @@ import { DomainError } from '../errors.ts';
 import { type BandedSymmetric, bandedZeros, factorBanded, solveBanded } from '../numerics/banded.ts';
 import { symmetricEigenpairs } from '../numerics/symmetric.ts';
 import type { Kilogram, Mm } from '../units/quantities.ts';
-import { type BeamMode, beamMatrices, type ModesWanted, nodeAt, nodesOf, type VibratingBeam } from './beam-modes.ts';
+import { type BeamMode, beamMatrices, dividedBeam, type ModesWanted, type VibratingBeam } from './beam-modes.ts';
 import { lowestEigenpairs, timesBanded } from './eigenpairs.ts';
 import { type ChuckSprings, checkBeam, clamped, type NewtonPerMm } from './stepped-beam.ts';
 
@@ -36,7 +36,7 @@ const ownShapes = 4;
  *
  * @param work  sections, modulus, Poisson's ratio and density; what holds it is not looked at
  * @param places  of its supports, and where its modes will be read, from the jaw faces [mm]
- * @param elements  the whole length is divided into
+ * @param elements  the whole length is divided into [-]
  * @returns the work in a few shapes
  * @throws DomainError when sections do not join or a place lies off the work
  * @source craig-bampton-1968
@@ -55,7 +55,7 @@ export function reduceWork(
   const all = [...places.supports, ...places.stations];
   for (const z of all) if (!(z >= 0 && z <= scale)) throw new DomainError('place', z, `0 to ${scale} mm, on the work`);
   const wanted: ModesWanted = { stations: all, count: ownShapes, elements };
-  const nodes = nodesOf(beam, wanted);
+  const { places: nodes, numberAt } = dividedBeam(beam, wanted);
   // Deflection and turn of every node by turns, none held fast.
   const unknowns = {
     deflect: nodes.map((_, i) => 2 * i),
@@ -63,7 +63,7 @@ export function reduceWork(
     count: 2 * nodes.length,
   };
   const { stiffness, mass } = beamMatrices(beam, nodes, unknowns);
-  const row = (z: Mm) => 2 * nodeAt(nodes, z);
+  const row = (z: Mm) => 2 * numberAt(z);
   const shapes = square(rawShapes(stiffness, mass, nodes, scale, places.supports.map(row)), mass);
   const pushed = shapes.map((s) => timesBanded(stiffness, s));
   const count = shapes.length;
