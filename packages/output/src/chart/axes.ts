@@ -48,7 +48,7 @@ export function place(axis: Axis, values: readonly number[], from: Mm, to: Mm, a
   const scale = log ? scaleLog(free ? rounded(domain) : domain, [from, to]) : scaleLinear(domain, [from, to]);
   if (free && !log) scale.nice(count);
   const [first = 0, last = 1] = scale.domain();
-  const ticks = scale.ticks(count);
+  const ticks = scale.ticks(count).filter((t) => !axis.whole || Number.isInteger(t));
   return { at: scale, ticks: log ? thinned(ticks, count) : ticks, from: first, to: last };
 }
 

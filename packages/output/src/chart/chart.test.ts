@@ -31,6 +31,10 @@ describe('an axis', () => {
     expect(axis.at(Math.sqrt(10))).toBeCloseTo(25, 9);
   });
 
+  test('that counts is ticked at whole numbers only', () => {
+    expect(place({ title: '', unit: '', whole: true }, [1, 3], 20, 200, 'x').ticks).toEqual([1, 2, 3]);
+  });
+
   test('holds every value, whatever they are, and its ticks stand apart', () => {
     fc.assert(
       fc.property(fc.array(fc.double({ min: -1e6, max: 1e6, noNaN: true }), { maxLength: 20 }), (values) => {

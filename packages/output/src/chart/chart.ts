@@ -7,6 +7,8 @@ export interface Axis {
   /** As printed behind the title; empty for a plain number. */
   readonly unit: string;
   readonly scale?: 'linear' | 'log' | undefined;
+  /** Counts something: only whole numbers are ticked. */
+  readonly whole?: boolean | undefined;
   /** Ends of the axis; left out, round numbers that hold everything plotted. */
   readonly from?: number | undefined;
   readonly to?: number | undefined;

@@ -1,10 +1,21 @@
 /** The words and tables of a sheet, in the order in which the server gives them. */
 
 import type { FactView, SheetBlock, TableView } from '@sparewright/output/present/job-view';
-import { Fragment } from 'react';
+import { Fragment, lazy, Suspense } from 'react';
 import { HelpHere } from '../help/in-place.tsx';
 import type { MeaningId } from '../help/titles.ts';
 import { meaningsIn } from '../help/where.ts';
+
+/** Drawn below its table, and read only where there is one to draw. */
+const PassPicture = lazy(() => import('../lathe/pass-picture.tsx'));
+
+/** Fewer passes are no curve. */
+const leastPasses = 3;
+
+function hasPasses({ columns, rows }: TableView): boolean {
+  const titles = columns.map((c) => c.title);
+  return rows.length >= leastPasses && ['pass', 'diameter after'].every((title) => titles.includes(title));
+}
 
 export function Blocks({ blocks }: { readonly blocks: readonly SheetBlock[] }) {
   const large = blocks.findIndex((b) => b.kind === 'heading' && !b.small);
@@ -77,6 +88,11 @@ function BlockView({ block, deep }: { readonly block: SheetBlock; readonly deep:
           </Small>
           {block.notes.length > 0 && <Lines items={block.notes} numbered={false} />}
           <PlainTable table={block.table} />
+          {hasPasses(block.table) && (
+            <Suspense>
+              <PassPicture dial={block} />
+            </Suspense>
+          )}
         </section>
       );
     case 'table':
