@@ -113,8 +113,8 @@ function drawDesign(random: () => number, law: Law, habit: Habit, role: Role, is
   const own = law.noOwn === true ? 0 : ownSizeWeight * (law.to - law.from);
   const other = habit.system === 'metric' ? 'inch' : 'metric';
   const both = [
-    ...nominalsBetween(habit.system, law.from, law.to).map((n) => ({ n, w: 0.92 * n.weight })),
-    ...nominalsBetween(other, law.from, law.to).map((n) => ({ n, w: 0.08 * n.weight })),
+    ...nominalsBetween(habit.system, law.from, law.to, true).map((n) => ({ n, w: 0.92 * n.weight })),
+    ...nominalsBetween(other, law.from, law.to, true).map((n) => ({ n, w: 0.08 * n.weight })),
   ];
   const total = both.reduce((sum, b) => sum + b.w, 0);
   if (random() < own / (own + total)) {

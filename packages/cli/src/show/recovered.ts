@@ -1,7 +1,7 @@
 /** The recovered design for a terminal: size by size, the likeliest first, and what to measure next. */
 import type { Job } from '@sparewright/core/job/schema';
 import type { Interval } from '@sparewright/core/recover/posterior';
-import type { RecoveredSize, RecoverResult } from '@sparewright/core/recover/recover-result';
+import type { CurveShape, RecoveredSize, RecoverResult } from '@sparewright/core/recover/recover-result';
 import { presentLength } from '@sparewright/output/present/length';
 import { presentSettings } from '@sparewright/output/present/settings';
 import type { Terminal } from '../terminal.ts';
@@ -52,6 +52,10 @@ export function recoveredLines(result: RecoverResult, job: Job, terminal: Termin
       ...line(`half angle ${degrees(t.halfAngle)} ± ${degrees(2 * t.uncertainty)}`),
       ...(t.matches.length === 0 ? [] : line(named(t.matches))),
     ]),
+    ...result.curves.flatMap((c) => [
+      ...heading(`curve ${c.of}`),
+      ...line(named(c.shapes.map((s) => ({ name: curveName(s, length), probability: s.probability })))),
+    ]),
     ...result.rings.flatMap((r) => [
       ...heading(`groove ${r.of}`),
       ...line(`${r.ring} ${percent(r.probability)}: ${r.why}`),
@@ -59,6 +63,11 @@ export function recoveredLines(result: RecoverResult, job: Job, terminal: Termin
     ...(result.next.length === 0 ? [] : heading('Worth measuring next')),
     ...result.next.slice(0, mostNext).flatMap((n) => line(n.says)),
   ];
+}
+
+function curveName({ shape, radius }: CurveShape, length: (mm: number) => string): string {
+  const name = shape === 'free' ? 'free curve' : shape;
+  return radius === undefined ? name : `${name} of radius ${length(radius)}`;
 }
 
 function percent(share: number): string {

@@ -51,6 +51,12 @@ export function weightedMean(values: readonly Pick<Weighed, 'value' | 'uncertain
 /** Pitch and crest of a thread are measured, though the part has no such dimension. */
 const isOfThread = (of: string) => /\.(pitch|crest)$/.test(of);
 
+/** Points of a curved section: `bowl.profile` its diameters at places along, `dome.depths` its depths at distances from the axis. */
+export function curveReading(of: string): { feature: string; kind: 'profile' | 'depths' } | undefined {
+  const [, feature = '', kind] = /^(.+)\.(profile|depths)$/.exec(of) ?? [];
+  return kind === 'profile' || kind === 'depths' ? { feature, kind } : undefined;
+}
+
 /** Dimension ids whose larger value means more material: shafts and the like. A mate has an id of its own: `mate.size`. */
 function wearsSmaller(kind: Dimension['kind'] | undefined): boolean {
   return kind !== 'inside diameter' && kind !== 'width';
@@ -79,7 +85,8 @@ export function gatherEvidence(
   const gathered = [...byDimension].map(([of, readings]) => {
     const dimension = dimensions.find((d) => d.id === of);
     const mate = mates.find((m) => `${m.id}.size` === of);
-    if (!dimension && !mate && dimensions.length > 0 && !isOfThread(of)) findings.push(unknownDimension(of, readings));
+    if (!dimension && !mate && dimensions.length > 0 && !isOfThread(of) && !curveReading(of))
+      findings.push(unknownDimension(of, readings));
     const kind = mate ? (mate.kind === 'bore' ? 'inside diameter' : 'outside diameter') : dimension?.kind;
     const touch = touchOf(kind);
     const weighed = readings.map((r) => {
@@ -87,6 +94,8 @@ export function gatherEvidence(
       if (r.gauge !== undefined && !gauge) findings.push(unknownGauge(r));
       return weigh(r, gauge, touch, expansion, hands.get(r.gauge ?? ''));
     });
+    // Sizes at different places are no readings of one size.
+    if (curveReading(of)) return { of, readings: weighed };
     return gatherOne(of, weighed, wearsSmaller(kind), dimension, findings);
   });
   return { gathered, findings };

@@ -41,11 +41,18 @@ export function gaugeSchema(unit: LengthUnit) {
 function readingSchema(unit: LengthUnit) {
   return z.strictObject({
     id: idField,
-    of: z.string().max(130).describe('dimension it is a reading of: guide.diameter'),
+    of: z
+      .string()
+      .max(130)
+      .describe(
+        'dimension it is a reading of: guide.diameter; of a thread: thread.crest, thread.pitch; of a curve: bowl.profile (its diameter at a place along), dome.depths (its depth at a distance from the axis)',
+      ),
     specimen: idField.describe('specimen or mate it was taken on').optional(),
     value: lengthField(unit, 'what the gauge showed'),
     gauge: idField.optional(),
-    along: lengthField(unit, "place along the part from the feature's left end", { zero: true }).optional(),
+    along: lengthField(unit, "place along the part from the feature's left end; of depths, distance from the axis", {
+      zero: true,
+    }).optional(),
     angle: numberField('place round the part', '°', 0, 360).optional(),
     condition: z.enum(conditions).optional(),
     temperature: numberField('temperature of the part', '°C', -20, 120).optional(),

@@ -18,7 +18,17 @@ const size = fc.oneof(
   fc.constantFrom(12, 12.01, 304.8, 0.4724, 25.4, 1, 2999, 0.001),
 );
 const reading = fc.record({
-  of: fc.constantFrom('a.diameter', 'b.diameter', 'c.width', 'mate.size', 't.pitch', 't.crest', 'nowhere'),
+  of: fc.constantFrom(
+    'a.diameter',
+    'b.diameter',
+    'c.width',
+    'mate.size',
+    't.pitch',
+    't.crest',
+    'k.profile',
+    'k.depths',
+    'nowhere',
+  ),
   value: size,
   gauge: fc.option(fc.constantFrom(...gauges.map((g) => g.id), 'lost'), { nil: undefined }),
   condition: fc.option(fc.constantFrom(...conditions), { nil: undefined }),
@@ -60,7 +70,7 @@ test('any readings whatever', () => {
         check(recover({ evidence: { readings }, gauges, features, mates, machine: { country } }));
       },
     ),
-    { numRuns: 120 },
+    { numRuns: 60 },
   );
 });
 

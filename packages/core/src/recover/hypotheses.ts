@@ -71,7 +71,7 @@ export function hypothesesFor(asked: Asked): Hypothesis[] {
   const share = asked.stated ? 1 - believed : 1;
   const found: Hypothesis[] = [];
   for (const system of ['metric', 'inch'] as const) {
-    for (const nominal of nominalsBetween(system, asked.from - reach, asked.to + reach))
+    for (const nominal of nominalsBetween(system, asked.from - reach, asked.to + reach, asked.isDiameter))
       for (const h of ofNominal(nominal, asked, share)) if (h.max > asked.from && h.min < asked.to) found.push(h);
   }
   found.push(...ownSizes(asked, share));

@@ -24,7 +24,7 @@ function pairs(count: number) {
     }
     throw new Error('nothing to pick');
   };
-  const sizes = nominalsBetween('metric', 6, 30).map((n) => [n.size, n.weight] as const);
+  const sizes = nominalsBetween('metric', 6, 30, true).map((n) => [n.size, n.weight] as const);
   let [alone, joined, wide] = [0, 0, 0];
   for (let i = 0; i < count; i++) {
     const habit = pick(habits.map((h, k) => [h, known[k] ?? 0] as const));

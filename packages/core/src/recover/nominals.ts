@@ -21,6 +21,8 @@ export interface Nominal {
 }
 
 interface Series {
+  /** Of no use for lengths, widths and depths. */
+  readonly ofDiameters?: true;
   readonly weight: number;
   readonly values: (from: Mm, to: Mm) => readonly { readonly size: Mm; readonly spacing: Mm }[];
 }
@@ -71,8 +73,8 @@ const catalogue: Readonly<Record<System, readonly Series[]>> = {
     { weight: 0.14, values: steps(0.5) },
     { weight: 0.1, values: listed(renard) },
     { weight: 0.09, values: steps(0.1) },
-    { weight: 0.04, values: listed(() => threads(['metric', 'pipe-parallel'])) },
-    { weight: 0.03, values: listed(() => rings(false)) },
+    { weight: 0.04, ofDiameters: true, values: listed(() => threads(['metric', 'pipe-parallel'])) },
+    { weight: 0.03, ofDiameters: true, values: listed(() => rings(false)) },
   ],
   inch: [
     { weight: 0.3, values: steps(mmPerInch / 8) },
@@ -82,24 +84,33 @@ const catalogue: Readonly<Record<System, readonly Series[]>> = {
     { weight: 0.06, values: steps(mmPerInch / 100) },
     {
       weight: 0.06,
+      ofDiameters: true,
       values: listed(() =>
         threads(['unified', 'whitworth', 'ba', 'brass', 'cycle', 'pipe-parallel']).filter(isNotMetric),
       ),
     },
-    { weight: 0.03, values: listed(() => rings(true).filter(isNotMetric)) },
+    { weight: 0.03, ofDiameters: true, values: listed(() => rings(true).filter(isNotMetric)) },
   ],
 };
 
-/** All likely nominal sizes of a system between two sizes, smallest first; a size in several series has their weights together. */
-export function nominalsBetween(system: System, from: Mm, to: Mm): Nominal[] {
+/**
+ * All likely nominal sizes of a system between two sizes, smallest first; a size in several series has their weights together.
+ *
+ * @param isDiameter  threads and rings give diameters only: no length was drawn after them
+ */
+export function nominalsBetween(system: System, from: Mm, to: Mm, isDiameter: boolean): Nominal[] {
+  const series = catalogue[system].filter((s) => isDiameter || !s.ofDiameters);
+  const share = sum(catalogue[system]) / sum(series);
   const weights = new Map<number, number>();
-  for (const { weight, values } of catalogue[system])
+  for (const { weight, values } of series)
     for (const { size, spacing } of values(Math.max(from, 0.3), to))
-      weights.set(key(size), (weights.get(key(size)) ?? 0) + weight * spacing);
+      weights.set(key(size), (weights.get(key(size)) ?? 0) + share * weight * spacing);
   return [...weights]
     .map(([k, weight]) => ({ size: k / 1e4, system, written: written(k / 1e4, system), weight }))
     .toSorted((a, b) => a.size - b.size);
 }
+
+const sum = (series: readonly Series[]) => series.reduce((total, s) => total + s.weight, 0);
 
 const key = (size: Mm) => Math.round(size * 1e4);
 

@@ -121,11 +121,43 @@ export interface RecoveredRing {
   readonly probability: number;
 }
 
+/** A point of a curved section: its diameter at a place from the left end; of a dome its depth at a distance from the axis. */
+export interface CurvePoint {
+  readonly along: Mm;
+  readonly size: Mm;
+}
+
+export interface CurveShape {
+  readonly shape: 'cone' | 'arc' | 'sphere' | 'ellipse' | 'free';
+  readonly probability: number;
+  /** Of an arc or sphere, of an ellipse on the axis. */
+  readonly radius: Mm | undefined;
+  /** Standard uncertainty of the radius. */
+  readonly uncertainty: Mm | undefined;
+  /** Side to which an arc bulges. */
+  readonly bulge: 'outward' | 'inward' | undefined;
+  /** Root mean square of what is left over. */
+  readonly deviation: Mm;
+  /** Where the readings begin and end, as the shape has it. */
+  readonly ends: readonly [CurvePoint, CurvePoint] | undefined;
+}
+
+export interface RecoveredCurve {
+  readonly of: string;
+  readonly measured: 'diameters' | 'depths';
+  /** Likeliest first. */
+  readonly shapes: readonly CurveShape[];
+  readonly points: readonly CurvePoint[];
+  /** The likeliest shape, to be drawn; none for depths. */
+  readonly fitted: readonly CurvePoint[];
+}
+
 export interface RecoverResult {
   readonly sizes: readonly RecoveredSize[];
   readonly threads: readonly RecoveredThread[];
   readonly tapers: readonly RecoveredTaper[];
   readonly crowns: readonly { readonly of: string; readonly radius: Mm; readonly uncertainty: Mm }[];
+  readonly curves: readonly RecoveredCurve[];
   readonly rings: readonly RecoveredRing[];
   readonly drives: readonly { readonly of: string; readonly written: string; readonly probability: number }[];
   /** Probability that the machine was drawn in inches, and that it is on shaft basis. */

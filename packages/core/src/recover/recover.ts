@@ -2,9 +2,11 @@
  * The design of a worn part from everything measured on it: every size with its mates, all of them under one habit of
  * design (inches or millimetres, hole or shaft basis), and the threads, tapers, crowns, grooves and drives.
  */
+import { curveReading } from '../evidence/gather.ts';
 import { handsOf } from '../evidence/repeatability.ts';
 import type { Reading } from '../evidence/schema.ts';
 import { type Finding, worstFirst } from '../finding.ts';
+import { recoverCurves } from './curves.ts';
 import { describeSize, mateToday } from './describe-size.ts';
 import { featuresOf } from './features.ts';
 import { habitPrior, type PerHabit } from './hypotheses.ts';
@@ -32,7 +34,7 @@ export function recover(input: RecoverInput): RecoverResult {
   };
   const readingsOf = group([...written, ...entered.readings]);
   const measured = [...readingsOf].flatMap(([of, readings]) => {
-    if (threaded.has(of) || isOfThread(of)) return [];
+    if (threaded.has(of) || isOfThread(of) || curveReading(of)) return [];
     const found = measure(of, readings, context, findings);
     return found ? [found] : [];
   });
@@ -46,12 +48,14 @@ export function recover(input: RecoverInput): RecoverResult {
   });
   const next = nextReadings(joined, sizes, habits, input);
   const shapes = recoverShapes(input.part, sizes);
-  findings.push(...threads.findings, ...shapes.findings, ...otherSystem(input.machine, habits));
+  const curves = recoverCurves(input, readingsOf);
+  findings.push(...threads.findings, ...shapes.findings, ...curves.findings, ...otherSystem(input.machine, habits));
   return {
     sizes: sizes.map((s) => ({ ...s, next: next.filter((n) => n.of === s.of) })),
     threads: threads.found(habits),
     tapers: shapes.tapers,
     crowns: shapes.crowns,
+    curves: curves.curves,
     rings: shapes.rings,
     drives: shapes.drives,
     inches: habits[2] + habits[3],

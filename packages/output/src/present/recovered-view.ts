@@ -5,6 +5,7 @@ import { findingView } from './finding-view.ts';
 import type { RecoveredView } from './job-view.ts';
 import { presentProse } from './prose.ts';
 import type { RecoveredFrom, ViewContext } from './recovered-context.ts';
+import { curveViews } from './recovered-curves.ts';
 import { shapeViews } from './recovered-shapes.ts';
 import { sizeView } from './recovered-size.ts';
 import type { PresentSettings } from './settings.ts';
@@ -19,7 +20,11 @@ export function recoveredView(result: RecoverResult, from: RecoveredFrom): Recov
     of: readings.get(f.at) ?? f.at,
     view: findingView(f, job, assessment, settings),
   }));
-  const features = [...result.sizes.map((s) => sizeView(s, context)), ...shapeViews(result, context)].map((f) => ({
+  const features = [
+    ...result.sizes.map((s) => sizeView(s, context)),
+    ...shapeViews(result, context),
+    ...curveViews(result, context),
+  ].map((f) => ({
     ...f,
     conflicts: conflicts.filter((c) => c.of === f.of).map((c) => c.view),
   }));

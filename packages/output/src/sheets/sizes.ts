@@ -1,5 +1,6 @@
 /** How each size was arrived at: readings, what they say, what was decided. */
 import type { Gathered, Weighed } from '@sparewright/core/evidence/evidence-result';
+import { curveReading } from '@sparewright/core/evidence/gather';
 import type { Dimension } from '@sparewright/core/part/part-result';
 import { presentLength, presentLimits, presentSize, presentUncertainty } from '../present/length.ts';
 import { presentPlace } from '../present/place.ts';
@@ -73,6 +74,7 @@ function readingRow(
 /** What the readings of one size say, and what was decided. */
 function conclusion({ of, estimate, bound, wear }: Gathered, { job, assessment, settings }: PacketContext): string {
   const dimension = assessment.part?.dimensions.find((d) => d.id === of);
+  if (curveReading(of)) return ['points of its curve', decisionWords(of, job)].filter(Boolean).join(' · ');
   const said = [
     estimate
       ? `as made ${presentSize(estimate.value, settings)} (U = ${presentUncertainty(estimate.expanded, settings)})`

@@ -10,6 +10,7 @@ export function measuredSizes({ document }: Documented, sizes: readonly SizeRow[
   const known = [
     ...sizes.map(({ id, title }) => ({ value: id, words: title })),
     ...listAt(document, ['part', 'threads']).flatMap(ofThread),
+    ...listAt(document, ['part', 'outside']).flatMap(ofCurve),
     ...listAt(document, ['mates']).map((mate) => {
       const id = textAt(mate, ['id']);
       return { value: `${id}.size`, words: `size of the ${textAt(mate, ['name']) || id}` };
@@ -33,9 +34,21 @@ function ofThread(thread: Json): Choice[] {
   ];
 }
 
+/** Curved sections are measured by points, each at its place. */
+function ofCurve(section: Json): Choice[] {
+  const [id, kind] = [textAt(section, ['id']), textAt(section, ['kind'])];
+  const name = textAt(section, ['name']) || id.replaceAll('-', ' ');
+  if (kind === 'cylinder') return [];
+  const profile = { value: `${id}.profile`, words: `diameter at a place along the ${name}` };
+  const depths = { value: `${id}.depths`, words: `depth of the ${name} at a distance from the axis` };
+  return kind === 'crown' ? [profile, depths] : [profile];
+}
+
 /** `guide.floorDiameter` is the floor diameter of the guide. */
 export function inWords(of: string): string {
   const [id = '', field = ''] = of.split('.');
+  if (field === 'profile') return `diameter along the ${id.replaceAll('-', ' ')}`;
+  if (field === 'depths') return `depth of the ${id.replaceAll('-', ' ')}`;
   const words = field.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
   return words === '' ? id : `${words} of the ${id.replaceAll('-', ' ')}`;
 }

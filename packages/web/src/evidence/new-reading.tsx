@@ -120,7 +120,7 @@ export function NewReading({ form, page, gauges, pointed }: Props) {
         {select('specimen', 'On', taken, '–')}
         {select('gauge', 'Gauge', gauges, '–')}
         {select('condition', 'Surface there', words(...conditions), '–')}
-        {input('along', 'Along, from its left end')}
+        {input('along', /\.depths$/.test(draft.of) ? 'Distance from the axis' : 'Along, from its left end')}
         {input('angle', 'Round', '°')}
         {input('value', 'The gauge showed')}
         <span className="tools">

@@ -28,7 +28,7 @@ export function RecoveredFeature({ job, feature, isFirst, isMarked }: Props) {
       <summary>
         <h4>{capital(title)}</h4>
         <span className="concluded">{first && `${first.written}, ${first.share}`}</span>
-        <span className="state">{stateWords(feature)}</span>
+        <span className="decided">{stateWords(feature)}</span>
       </summary>
       <div className="side-by-side">
         <div className="words">
