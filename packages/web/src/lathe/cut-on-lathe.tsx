@@ -1,5 +1,6 @@
 /** One operation on this lathe: whether it goes and which number decides, size along the work, depth against speed, what would help. */
 import type { CutAsked, OperationView, RouteView } from '@sparewright/output/present/job-view';
+import { presentProse } from '@sparewright/output/present/prose';
 import { useMemo } from 'react';
 import { DepthPicture, HelpPicture, SizePicture } from './cut-pictures.tsx';
 import { type Asked, useAnswer, useKnownWorkshop } from './use-answer.ts';
@@ -30,7 +31,7 @@ export function CutOnLathe({ operation, cut, route }: Props) {
       {verdict.trouble === '' && verdict.answer && (
         <>
           <p className={`verdict ${verdict.answer.verdict.replaceAll(' ', '-')}`} role="status">
-            <strong>{verdict.answer.says}</strong>
+            <strong>{presentProse(verdict.answer.says, settings)}</strong>
           </p>
           <Weighed answer={verdict.answer} settings={settings} />
           <SizePicture answer={verdict.answer} cut={cut} settings={settings} />

@@ -5,6 +5,7 @@ import { drawBars } from '@sparewright/output/chart/draw-bars';
 import { drawChart } from '@sparewright/output/chart/draw-chart';
 import type { CutAsked, RouteView } from '@sparewright/output/present/job-view';
 import { presentNumber, presentShare } from '@sparewright/output/present/number';
+import { presentProse } from '@sparewright/output/present/prose';
 import { useCallback, useMemo } from 'react';
 import { Picture } from './picture.tsx';
 import type { useAnswer } from './use-answer.ts';
@@ -114,44 +115,79 @@ function depthWords(mm: Mm, { units, decimalSign }: Settings): string {
     : `${presentNumber(mm, decimalSign, 2)} mm`;
 }
 
+/** Keys of sources mean something in the help only. */
+const withoutKeys = (text: string): string => text.replace(/ ?\[[\w-]+\]/g, '');
+
+/** What a remedy changes, as a bar: the first of these in which any of them shows. */
+interface Measure {
+  readonly words: string;
+  readonly of: (r: AnswerOf<'what-would-help'>['asItStands']) => number;
+  readonly written: (value: number) => string;
+}
+
+function measureOf({ asItStands, remedies }: AnswerOf<'what-would-help'>, cut: CutAsked, settings: Settings): Measure {
+  const depth: Measure = {
+    words: `greatest ${isPlunge(cut) ? 'width of the edge' : 'depth'} at which everything is good`,
+    of: (r) => r.safeDepth,
+    written: (value) => depthWords(value, settings),
+  };
+  const chance: Measure = {
+    words: 'chance that this cut sings',
+    of: (r) => r.chatter,
+    written: (value) => presentShare(value, settings.decimalSign),
+  };
+  const size: Measure = {
+    words: 'what one pass leaves on, at most',
+    of: (r) => r.sizeError,
+    written: (value) =>
+      settings.units === 'in'
+        ? `${presentNumber(value / mmPerInch, settings.decimalSign, 4)} in`
+        : `${presentNumber(value, settings.decimalSign, 3)} mm`,
+  };
+  if (remedies.some((r) => r.safeDepth > 1.05 * asItStands.safeDepth + 1e-6)) return depth;
+  return remedies.some((r) => r.chatter < asItStands.chatter - 0.02) ? chance : size;
+}
+
 export function HelpPicture({ answer, cut, settings }: HelpProps) {
-  const helping = useMemo(() => answer.remedies.filter((r) => r.gain > leastGain).slice(0, mostRemedies), [answer]);
+  const { measure, helping } = useMemo(() => {
+    const found = measureOf(answer, cut, settings);
+    return { measure: found, helping: answer.remedies.filter((r) => r.gain > leastGain).slice(0, mostRemedies) };
+  }, [answer, cut, settings]);
   const draw = useCallback(
     (width: Mm) => {
-      const bar = (label: string, depth: Mm, more: string, meaning: 'computed' | 'accent') => ({
+      const bar = (label: string, value: number, more: string, meaning: 'computed' | 'accent') => ({
         label,
-        value: depth,
-        written: `${depthWords(depth, settings)}${more}`,
+        value,
+        written: `${measure.written(value)}${more}`,
         meaning,
       });
       return drawBars(
         {
           title: 'What would help',
-          description: 'Greatest depth at which everything is good, as it stands and with each remedy.',
+          description: `${measure.words}, as it stands and with each remedy.`,
           bars: [
-            bar('as it stands', answer.asItStands.safeDepth, '', 'computed'),
-            ...helping.map((r, i) => bar(String(i + 1), r.safeDepth, `, ${r.effort}`, 'accent')),
+            bar('as it stands', measure.of(answer.asItStands), '', 'computed'),
+            ...helping.map((r, i) => bar(String(i + 1), measure.of(r), `, ${r.effort}`, 'accent')),
           ],
         },
         { ...settings, width },
       );
     },
-    [answer, settings, helping],
+    [answer, settings, helping, measure],
   );
   if (helping.length === 0) return <p>Nothing that was tried would let this cut go deeper, quieter or truer.</p>;
-  const what = isPlunge(cut) ? 'width of the edge' : 'depth';
   return (
     <figure>
-      <figcaption>What would help: greatest {what} at which everything is good, and how much work it is.</figcaption>
+      <figcaption>What would help: {measure.words}, and how much work it is.</figcaption>
       <Picture draw={draw} />
       <ol className="remedies">
         {helping.map((r) => (
           <li key={r.name}>
-            {r.name}{' '}
+            {presentProse(r.name, settings)}{' '}
             <span className="secondary">
               ({r.effort}; sings with a chance of {presentShare(r.chatter, settings.decimalSign)} instead of{' '}
               {presentShare(answer.asItStands.chatter, settings.decimalSign)}
-              {r.assumes !== undefined && `; takes for granted: ${r.assumes}`})
+              {r.assumes !== undefined && `; takes for granted: ${presentProse(withoutKeys(r.assumes), settings)}`})
             </span>
           </li>
         ))}
