@@ -79,7 +79,8 @@ it('leads from five questions to a packet that says what was measured, decided, 
       h9: ['0.000', '+0.058'],
     };
     const expected = bounds[taken.split(' ')[1] ?? ''];
-    if (expected) for (const bound of expected) expect(await fit.textContent()).toContain(bound);
+    if (!expected) throw new Error(`no bounds by hand for ${taken}`);
+    for (const bound of expected) expect(await fit.textContent()).toContain(bound);
 
     // Route: operations in their order, on the demonstration lathe.
     await goToStage(page, 'Route');
