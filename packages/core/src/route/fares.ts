@@ -7,14 +7,14 @@
 import type { Cutter } from '../cutting/cutter.ts';
 import { InputError } from '../errors.ts';
 import type { Operation as LatheOperation, Setup as LatheSetup } from '../lathe/chain.ts';
-import { type Fares, type Judge, judgeOf, type KnownLathe, knownLathe } from '../lathe/judge.ts';
+import { type Judge, judgeOf, type KnownLathe, knownLathe } from '../lathe/judge.ts';
 import type { Lathe, Workshop } from '../lathe/schema.ts';
 import type { Mm } from '../units/quantities.ts';
 import { type ChosenCut, chooseCut } from './choose-cut.ts';
 import type { CutWanted } from './cut-candidate.ts';
 import type { Holding } from './hold.ts';
 import type { Scene } from './outcome.ts';
-import { beamOut, type Workpiece } from './workpiece.ts';
+import { beamOut, simplified, type Workpiece } from './workpiece.ts';
 
 /** What is cut, where along the part, and in work of which shape. */
 export interface Judged {
@@ -28,6 +28,8 @@ export interface Judged {
   readonly diameter: Mm;
 }
 
+/** Stretches of one thickness that the work is taken to be made of, at most. */
+const stretches = 20;
 /** Stations along a cut that are looked at. */
 const stationCount = 9;
 /** Setups that are kept in mind for a lathe; more than the operations of any route. */
@@ -68,7 +70,7 @@ export function judgeFor({ part, workshop, machining }: Scene, judged: Judged): 
   const key = keyOf(setup, material.grade, judged.cutter);
   const remembered = before.get(key);
   if (remembered) return remembered;
-  const judge = remembering(judgeOf(known, setup, { cutData: machining.cutData, hardens: machining.hardens }));
+  const judge = judgeOf(known, setup, { cutData: machining.cutData, hardens: machining.hardens });
   if (before.size >= most) before.delete(before.keys().next().value ?? '');
   before.set(key, judge);
   return judge;
@@ -90,18 +92,6 @@ export function chooseJudged(wanted: CutWanted, judge: Judge | undefined, cutter
   return chosen;
 }
 
-function remembering(judge: Judge): Judge {
-  const seen = new Map<string, Fares>();
-  return (asked) => {
-    const key = `${asked.depth},${asked.feed},${asked.speed},${asked.sizeLimit}`;
-    const before = seen.get(key);
-    if (before) return before;
-    const fares = judge(asked);
-    seen.set(key, fares);
-    return fares;
-  };
-}
-
 function keyOf(setup: LatheSetup, grade: string, cutter: Cutter): string {
   const { work } = setup;
   const shape = work.sections.map((s) => `${s.to.toFixed(5)},${s.outerDiameter.toFixed(5)},${s.innerDiameter ?? 0}`);
@@ -115,7 +105,7 @@ function keyOf(setup: LatheSetup, grade: string, cutter: Cutter): string {
 function setupOf(material: NonNullable<Scene['part']['material']>, judged: Judged): LatheSetup | undefined {
   const { cutter, holding, work, does } = judged;
   const { setup, jaw } = holding;
-  const sections = beamOut(work, jaw, setup.endOut);
+  const sections = simplified(beamOut(work, jaw, setup.endOut), stretches);
   const end = sections.at(-1)?.to ?? 0;
   const usable = end > 0.5 && setup.grip.length > 0 && cutter.overhang > 0 && judged.diameter > 0;
   if (!usable || (does === 'boring' && !cutter.barDiameter)) return undefined;

@@ -119,6 +119,45 @@ function radiusAtMiddle(profile: Profile, z: Mm): Mm | undefined {
   return piece && radiusOf(piece, z);
 }
 
+/**
+ * The same beam in no more than so many stretches: neighbours most alike become one that bends as far as both.
+ *
+ * A bench part has fewer as it is; this keeps the time for parts of dozens of features within bounds.
+ */
+export function simplified(sections: readonly BeamSection[], most: number): readonly BeamSection[] {
+  if (sections.length <= most) return sections;
+  const kept = [...sections];
+  const loss = (a: BeamSection, b: BeamSection) =>
+    Math.abs(Math.log(slack(a) / slack(b))) * Math.min(a.to - a.from, b.to - b.from);
+  const losses = kept.slice(1).map((b, i) => loss(kept[i] ?? b, b));
+  while (kept.length > most) {
+    let least = 0;
+    for (let i = 1; i < losses.length; i++) if ((losses[i] ?? 0) < (losses[least] ?? 0)) least = i;
+    const [a, b] = [kept[least], kept[least + 1]];
+    if (!a || !b) return kept;
+    const one = joined(a, b);
+    kept.splice(least, 2, one);
+    losses.splice(least, 1);
+    const [before, next] = [kept[least - 1], kept[least + 1]];
+    if (before) losses[least - 1] = loss(before, one);
+    if (next) losses[least] = loss(one, next);
+  }
+  return kept;
+}
+
+/** How far a stretch bends for its length. */
+function slack({ outerDiameter, innerDiameter = 0 }: BeamSection): number {
+  return 1 / (outerDiameter ** 4 - innerDiameter ** 4);
+}
+
+function joined(a: BeamSection, b: BeamSection): BeamSection {
+  const [la, lb] = [a.to - a.from, b.to - b.from];
+  const bends = (la * slack(a) + lb * slack(b)) / (la + lb);
+  const innerDiameter = (la * (a.innerDiameter ?? 0) + lb * (b.innerDiameter ?? 0)) / (la + lb);
+  const outerDiameter = (1 / bends + innerDiameter ** 4) ** 0.25;
+  return { from: a.from, to: b.to, outerDiameter, ...(innerDiameter > 0 ? { innerDiameter } : {}) };
+}
+
 /** As it is drawn: the outside closed at both ends, the holes as they lie. */
 export function outlineOf(work: Workpiece): WorkOutline {
   return {

@@ -1,0 +1,34 @@
+import { describe, expect, test } from 'vitest';
+import { exampleJob, exampleNames, exampleWorkshop } from '../../test/examples.ts';
+import { assess } from '../job/assess.ts';
+import { chancesAtSpeeds } from '../lathe/chance-at-speeds.ts';
+import { judgedCuts } from './judged-cuts.ts';
+
+const workshop = exampleWorkshop();
+
+describe.each(exampleNames)('the cuts of the %s', (name) => {
+  const { route, part } = assess(exampleJob(name), workshop);
+  if (!route || !part) throw new Error(`${name} has no route`);
+  const cuts = judgedCuts(route, part, workshop);
+
+  test('are operations of the route, each with its own numbers, on work that reaches as far as the setup lets it', () => {
+    expect(cuts.length).toBeGreaterThan(3);
+    for (const cut of cuts) {
+      const operation = route.operations.find((o) => o.id === cut.id);
+      const setup = route.setups.find((s) => s.id === operation?.setup);
+      expect(operation?.cut?.speed).toBe(cut.asked.speed);
+      const end = cut.setup.work.sections.at(-1)?.to ?? 0;
+      expect(end).toBeGreaterThan(0);
+      expect(end).toBeLessThanOrEqual((setup?.out ?? 0) + 1);
+    }
+  });
+
+  test('sing as likely as the route says, within what twelve draws can tell', () => {
+    for (const cut of cuts) {
+      const said = route.operations.find((o) => o.id === cut.id)?.cut?.sings;
+      if (said === undefined || cut.setup.operation === 'parting') continue;
+      // One standard deviation of a share of twelve draws beside one of 64 is 0.16.
+      expect(Math.abs(chancesAtSpeeds(cut, workshop.lathe).own.chance - said), cut.id).toBeLessThan(0.24);
+    }
+  });
+});
