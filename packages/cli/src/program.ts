@@ -187,19 +187,21 @@ export function createProgram(terminal: Terminal, done: (code: ExitCode) => void
     });
 
   command(
-    'lobes',
-    'Draws how deep a cut may go at each of the lathe’s own speeds before it sings.',
+    'lobes [job]',
+    'Draws over the lathe’s own speeds how deep a cut may go before it sings, or how likely each cut of a job sings.',
     [
       'sparewright lobes --workshop examples/bench-lathe.workshop.json --material 303',
       '    --diameter 8 --out 80 --feed 0.05 --depth 0.2 --speed 800 -o limit.svg',
-    ].join(' \\\n  '),
+    ]
+      .join(' \\\n  ')
+      .concat('\n  sparewright lobes examples/plunger.job.json -o cuts.svg'),
   )
     .requiredOption('-o, --output <file>', 'file to write, ending in .svg')
-    .requiredOption('--workshop <file>', 'lathe and cutters')
-    .requiredOption('--material <name>', 'what is cut, by any name')
-    .requiredOption('--diameter <length>', 'of the bar; bare numbers in the unit of the workshop')
-    .requiredOption('--out <length>', 'how far the bar stands out of the jaws')
-    .requiredOption('--feed <length>', 'for each turn')
+    .option('--workshop <file>', 'lathe and cutters')
+    .option('--material <name>', 'what is cut, by any name')
+    .option('--diameter <length>', 'of the bar; bare numbers in the unit of the workshop')
+    .option('--out <length>', 'how far the bar stands out of the jaws')
+    .option('--feed <length>', 'for each turn')
     .option('--depth <length>', 'of a cut to mark, on the radius')
     .option('--speed <rpm>', 'of a cut to mark')
     .option('--tailstock', 'the end is held by the tailstock centre')
@@ -209,9 +211,9 @@ export function createProgram(terminal: Terminal, done: (code: ExitCode) => void
     )
     .option('--cutter <id>', 'as listed in the workshop; left out, its first turning cutter')
     .option('--state <name>', 'state of the lathe; left out, its present one')
-    .action(async (options: LobesOptions) => {
+    .action(async (job: string | undefined, options: LobesOptions) => {
       const { lobesCommand } = await import('./commands/lobes.ts');
-      done(await lobesCommand(options, terminal));
+      done(await lobesCommand(job, options, terminal));
     });
 
   program.commandsGroup('A table for the dials');
@@ -246,7 +248,7 @@ export function createProgram(terminal: Terminal, done: (code: ExitCode) => void
     'Plans one thread on this lathe: size before it, passes, change gears, half nuts, reading over wires.',
     'sparewright threadplan M14x1.5 --workshop examples/bench-lathe.workshop.json',
   )
-    .requiredOption('--workshop <file>', 'lathe and cutters')
+    .option('--workshop <file>', 'lathe and cutters')
     .option('--internal', 'the thread of the nut')
     .option('--engaged <length>', 'length over which thread and mate are engaged; left out, 10 mm')
     .option('--json', 'the figures as JSON, for other programs')
@@ -260,7 +262,7 @@ export function createProgram(terminal: Terminal, done: (code: ExitCode) => void
     'Finds the change gears of this lathe for a pitch, and what they are off.',
     'sparewright gears --pitch 1.25 --workshop examples/bench-lathe.workshop.json',
   )
-    .requiredOption('--workshop <file>', 'lathe and its wheels')
+    .option('--workshop <file>', 'lathe and its wheels')
     .option('--pitch <length>', 'pitch, or the lead of a thread of several starts: 1.25, "1/11 in"')
     .option('--thread <name>', 'thread as it is written, instead of a pitch')
     .option('--engaged <length>', 'length over which thread and mate are engaged; left out, 10 mm')

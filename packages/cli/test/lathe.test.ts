@@ -211,6 +211,18 @@ describe('lobes', () => {
     for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(100);
   });
 
+  test('of a job marks every cut that the route turns, likeliest to sing first', async () => {
+    const job = fileURLToPath(new URL('plunger.job.json', examplesFolder));
+    const { code, out, err } = await runHere(['lobes', job, '-o', join(folder, 'cuts.svg')]);
+    expect(code, err).toBe(0);
+    const chances = [...out.matchAll(/ {2}\d+ +([\d.]+) % +\d+ +[\d.]+ %$/gm)].map((m) => Number(m[1]));
+    expect(chances.length).toBeGreaterThan(4);
+    expect(chances).toEqual(chances.toSorted((a, b) => b - a));
+    const svg = readFileSync(join(folder, 'cuts.svg'), 'utf8');
+    expect(svg).toContain('chance that it sings, %');
+    expect(svg.match(/data-of="finish-turn-body"/g)?.length).toBeGreaterThan(0);
+  });
+
   test('a slow speed is never worse than the fastest: rubbing quietens slow cuts [common practice]', async () => {
     const asked = { workshop, cutter: 'finish', material: '303', grip: 18, feed: 0.05 };
     const found = Object(ask('depth-at-speeds', { ...asked, sections: [{ length: 80, outerDiameter: 8 }] }));
@@ -220,6 +232,7 @@ describe('lobes', () => {
 
   test.each([
     ['a file that is no drawing', ['-o', 'limit.png'], {}, /--output.*\.svg/],
+    ['a job and a bar together', ['valve.job.json'], {}, /only --workshop and --output with a job/],
     ['half a cut', ['--depth', '0.2'], {}, /--speed.*both/],
     ['a speed that is none', ['--depth', '0.2', '--speed', 'fast'], {}, /--speed.*rpm/],
     ['an overhang of nothing', [], { out: '0' }, /--out/],

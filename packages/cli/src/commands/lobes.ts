@@ -14,19 +14,28 @@ import { sourceLines } from '../show/sources.ts';
 import type { Terminal } from '../terminal.ts';
 import { writeWhole } from '../write-file.ts';
 
-export interface LobesOptions extends BarOptions {
+export interface LobesOptions extends Partial<BarOptions> {
   readonly output: string;
   readonly depth?: string;
   readonly speed?: string;
 }
 
-export async function lobesCommand(options: LobesOptions, terminal: Terminal): Promise<ExitCode> {
+export async function lobesCommand(
+  job: string | undefined,
+  options: LobesOptions,
+  terminal: Terminal,
+): Promise<ExitCode> {
   if (!/\.svg$/i.test(options.output)) {
     throw new InputError([
       { path: '--output', value: options.output, expected: 'a name that ends in .svg', example: 'limit.svg' },
     ]);
   }
-  const { units, input, inWords } = readBarCut(options);
+  if (job !== undefined) {
+    onlyForBars(options);
+    const { lobesOfJob } = await import('./lobes-job.ts');
+    return lobesOfJob(job, options, terminal);
+  }
+  const { units, input, inWords } = readBarCut(complete(options));
   const marks = markOf(options, units);
   const answered = await withProgress(terminal, 'Looking at every speed', () =>
     naming(() => answerTo(depthAtSpeeds, input)),
@@ -42,6 +51,38 @@ export async function lobesCommand(options: LobesOptions, terminal: Terminal): P
   ];
   await terminal.out(`${lines.join('\n')}\n`);
   return exitCodes.fine;
+}
+
+const needed = ['workshop', 'material', 'diameter', 'out', 'feed'] as const;
+
+/** A bar has to be told in full. */
+function complete(options: LobesOptions): BarOptions {
+  const { workshop, material, diameter, out, feed } = options;
+  if (
+    workshop === undefined ||
+    material === undefined ||
+    diameter === undefined ||
+    out === undefined ||
+    feed === undefined
+  ) {
+    const missing = needed.filter((name) => options[name] === undefined);
+    const expected = 'a job file, or all of --workshop, --material, --diameter, --out and --feed';
+    throw new InputError([{ path: missing.map((name) => `--${name}`).join(' and '), value: undefined, expected }]);
+  }
+  return { ...options, workshop, material, diameter, out, feed };
+}
+
+/** A job has its cuts from its route. */
+function onlyForBars({ output: _output, workshop: _workshop, ...rest }: LobesOptions): void {
+  const [name] = Object.keys(rest);
+  if (name === undefined) return;
+  throw new InputError([
+    {
+      path: `--${name}`,
+      value: 'a job',
+      expected: 'only --workshop and --output with a job, whose cuts come from its route',
+    },
+  ]);
 }
 
 /** The one cut to mark, when depth and speed are both told. */

@@ -1,8 +1,10 @@
 /** How deep a cut may go at each speed, for a terminal. */
+import type { CutChances } from '@sparewright/core/lathe/chance-at-speeds';
 import type { depthAtSpeeds } from '@sparewright/core/lathe/depth-question';
 import type { LengthUnit } from '@sparewright/core/units/length';
 import type { MarkedCut } from '@sparewright/output/chart/depth-chart';
 import { presentSize } from '@sparewright/output/present/length';
+import { presentShare } from '@sparewright/output/present/number';
 import type { Terminal } from '../terminal.ts';
 import type { AskedInWords } from './cut.ts';
 import { paragraph } from './text.ts';
@@ -58,3 +60,36 @@ export function lobeLines(
 
 /** The lightest cut looked at [mm]. */
 const shallowest = 0.0101;
+
+/** The cuts of a job, likeliest to sing first, with the speed at which each is quietest. */
+export function jobLobeLines(cuts: readonly CutChances[], name: (id: string) => string, terminal: Terminal): string[] {
+  const { width, ink } = terminal;
+  const rows = cuts
+    .toSorted((a, b) => b.own.chance - a.own.chance)
+    .map(({ id, own, speeds }) => {
+      const best = speeds.reduce((a, b) => (b.chance < a.chance ? b : a));
+      return [
+        name(id),
+        `${own.speed}`,
+        presentShare(own.chance, 'point'),
+        `${best.speed}`,
+        presentShare(best.chance, 'point'),
+      ];
+    });
+  return [
+    ...paragraph('Which cuts of the job may sing, likeliest first', { width, ink: ink.bold }),
+    '',
+    ...textTable(
+      [
+        { title: 'cut', align: 'left' },
+        { title: 'rpm', align: 'right' },
+        { title: 'sings', align: 'right' },
+        { title: 'quietest at', align: 'right' },
+        { title: 'sings', align: 'right' },
+      ],
+      rows,
+      { width, indent: 2, ink: ink.dim },
+    ),
+    '',
+  ];
+}
