@@ -17,9 +17,14 @@ else {
   const { build } = await import('esbuild');
   const outfile = join(root, 'packages/cli/dist/sparewright.js');
   const options = {
-    entryPoints: [entry],
-    outfile,
+    // The thread for long work has a bundle of its own; server/src/long-work.ts finds it here.
+    entryPoints: [entry, join(root, 'packages/server/src/long-work-thread.ts')].map((file) => ({
+      in: file,
+      out: file === entry ? 'sparewright' : 'long-work-thread',
+    })),
+    outdir: dirname(outfile),
     bundle: true,
+    define: { 'process.env.SPAREWRIGHT_BUNDLE': '"yes"' },
     platform: 'node',
     format: 'esm',
     target: 'node20',

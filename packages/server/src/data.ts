@@ -3,8 +3,9 @@ import { randomUUID } from 'node:crypto';
 import { mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { openStore, type Store } from '@sparewright/store/open-store';
-import { type Restored, restoreBackup } from '@sparewright/store/restore';
+import { discardRestore, finishRestore, type Restored } from '@sparewright/store/restore';
 import { StoreError } from '@sparewright/store/store-error';
+import { type LongWork, longWork } from './long-work.ts';
 
 export interface Data {
   /** @throws StoreError when a restore left nothing that can be opened */
@@ -13,8 +14,12 @@ export interface Data {
   passing(): string;
   /** Work that needs the store open until it has ended. */
   whileOpen<T>(work: (store: Store) => Promise<T>): Promise<T>;
-  /** Puts a backup in place of everything. @throws StoreError when it is none; then nothing was changed */
-  restore(from: string): Restored;
+  readonly longWork: LongWork;
+  /**
+   * Puts a backup in place of everything. It is looked through beside the work of others; what they save meanwhile is in the
+   * database that is kept. @throws StoreError when it is none, or one is under way; then nothing was changed
+   */
+  restore(from: string): Promise<Restored>;
   /** Waits for work under way. */
   close(): Promise<void>;
 }
@@ -27,6 +32,8 @@ export function openData(folder: string | undefined): Data {
   let store: Store | undefined = openStore({ folder });
   const home = store.folder;
   const underWay = new Set<Promise<unknown>>();
+  const thread = longWork();
+  let restoring: Promise<Restored> | undefined;
   const inPassing = join(home, 'passing');
   removeForgotten(inPassing);
 
@@ -35,7 +42,25 @@ export function openData(folder: string | undefined): Data {
     return store;
   }
 
+  async function restore(from: string): Promise<Restored> {
+    try {
+      const report = await thread.run('prepareRestore', { from, folder: home });
+      // A backup that began meanwhile is first made to the end.
+      await Promise.allSettled(underWay);
+      opened().close();
+      store = undefined;
+      try {
+        return { report, kept: finishRestore(home) };
+      } finally {
+        opened();
+      }
+    } finally {
+      discardRestore(home);
+    }
+  }
+
   return {
+    longWork: thread,
     get store() {
       return opened();
     },
@@ -52,19 +77,24 @@ export function openData(folder: string | undefined): Data {
         underWay.delete(running);
       }
     },
-    restore(from) {
+    async restore(from) {
       if (underWay.size > 0)
         throw new StoreError('busy', 'A backup is just being made; try again when it is done. Nothing was changed.');
-      opened().close();
-      store = undefined;
+      if (restoring)
+        throw new StoreError(
+          'busy',
+          'A backup is just being restored; try again when that is done. Nothing was changed.',
+        );
+      restoring = restore(from);
       try {
-        return restoreBackup({ from, folder: home });
+        return await restoring;
       } finally {
-        opened();
+        restoring = undefined;
       }
     },
     async close() {
-      await Promise.allSettled(underWay);
+      await thread.close();
+      await Promise.allSettled([...underWay, restoring]);
       store?.close();
       store = undefined;
     },

@@ -47,7 +47,9 @@ export interface Started {
 const usualPort = 4180;
 const triesForPort = 20;
 /** A request still running after this is cut off. */
-const patience = 3000;
+const patience = 8000;
+/** A photograph that belongs to no job is removed at a start after this [ms]. */
+const unlinkedFor = 24 * 3600 * 1000;
 
 /**
  * @throws StoreError when the data cannot be used; Error when the port that was asked for is taken, or none near the usual
@@ -71,6 +73,7 @@ async function serve(options: StartOptions, data: Data): Promise<Started> {
   const { folder, report } = data.store;
   const assessments = assessmentsOf({ store: () => data.store, fault });
   putExamplesIn(data.store, options.examples, assessments);
+  sweep(data, fault);
 
   let port = options.port ?? usualPort;
   const events = eventHub();
@@ -104,6 +107,15 @@ async function serve(options: StartOptions, data: Data): Promise<Started> {
       await data.close();
     },
   };
+}
+
+/** Photographs that were sent and never put into a job are not kept for ever. What cannot be removed now can be at the next start. */
+function sweep({ store }: Data, fault: (error: unknown) => void): void {
+  try {
+    store.attachments.sweep(new Date(Date.now() - unlinkedFor));
+  } catch (error) {
+    fault(error);
+  }
 }
 
 async function listen(server: Server, host: string, port: number, tries: number): Promise<number> {

@@ -21,24 +21,61 @@ export interface Restored {
 
 /** @throws StoreError when the file is no sound backup, or somebody has the folder open; then nothing was changed */
 export function restoreBackup({ from, folder }: { readonly from: string; readonly folder: string }): Restored {
+  // Whoever has the folder open is told before the work, not after it.
+  makeFolder(from, folder);
+  lockAlone(folder).release();
+  try {
+    const report = prepareRestore({ from, folder });
+    return { report, kept: finishRestore(folder) };
+  } finally {
+    discardRestore(folder);
+  }
+}
+
+/**
+ * The first and longer part of a restore: looks a backup through and lays it beside the database, which may be in use meanwhile.
+ *
+ * @throws StoreError when the file is no sound backup; then nothing was changed
+ */
+export function prepareRestore({ from, folder }: { readonly from: string; readonly folder: string }): CheckReport {
+  makeFolder(from, folder);
+  const path = unfinished(folder);
+  discardRestore(folder);
+  onDisk(path, () => copyFileSync(from, path));
+  const report = prepare(path, folder);
+  syncFile(path);
+  return report;
+}
+
+/**
+ * The second part: puts what was prepared in place.
+ *
+ * @returns where the database that was there before is kept; undefined when there was none
+ * @throws StoreError when somebody has the folder open; then nothing was changed
+ */
+export function finishRestore(folder: string): string | undefined {
+  const lock = lockAlone(folder);
+  try {
+    const kept = existsSync(databasePath(folder)) ? onDisk(folder, () => keepOld(folder)) : undefined;
+    renameSync(unfinished(folder), databasePath(folder));
+    syncFolder(folder);
+    return kept;
+  } finally {
+    lock.release();
+  }
+}
+
+/** Removes what a restore left that was not finished. */
+export function discardRestore(folder: string): void {
+  removeDatabase(unfinished(folder));
+}
+
+const unfinished = (folder: string): string => `${databasePath(folder)}.unfinished`;
+
+function makeFolder(from: string, folder: string): void {
   if (!existsSync(from)) throw new StoreError('missing', `There is no file ${from}.`);
   refuseForeign(from);
   onDisk(folder, () => mkdirSync(attachmentFolder(folder), { recursive: true, mode: 0o700 }));
-  const lock = lockAlone(folder);
-  const unfinished = `${databasePath(folder)}.unfinished`;
-  try {
-    removeDatabase(unfinished);
-    onDisk(unfinished, () => copyFileSync(from, unfinished));
-    const report = prepare(unfinished, folder);
-    syncFile(unfinished);
-    const kept = existsSync(databasePath(folder)) ? onDisk(folder, () => keepOld(folder)) : undefined;
-    renameSync(unfinished, databasePath(folder));
-    syncFolder(folder);
-    return { report, kept };
-  } finally {
-    removeDatabase(unfinished);
-    lock.release();
-  }
 }
 
 /** Checks the copy of a backup, takes its files out into the folder, and leaves the plain database. */

@@ -48,7 +48,7 @@ export function keepingRoutes({ data, events }: Workbench): Hono {
 
   app.post('/restore', (c) =>
     withUpload(c, largestBackup, async (from) => {
-      const { report, kept } = data.restore(from);
+      const { report, kept } = await data.restore(from);
       events.startAnew();
       return c.json({ ...report, kept: kept !== undefined });
     }),

@@ -1,50 +1,51 @@
 /** What can be taken along of a job: the packet, the drawing, the job itself with everything that belongs to it. */
-import { gunzipSync, gzipSync } from 'node:zlib';
-import type { Job } from '@sparewright/core/job/schema';
-import { makePacket, type PacketInput, packetPages } from '@sparewright/output/packet/packet';
+import { gunzipSync } from 'node:zlib';
 import { drawingOf } from '@sparewright/output/page/job-page';
 import { type Context, Hono } from 'hono';
-import { recoveredOf, type StoredJob } from '../assessments.ts';
+import type { StoredJob } from '../assessments.ts';
+import type { Paper, Tasks } from '../long-work.ts';
 import { refuse } from '../refusal.ts';
 import type { Workbench } from '../workbench.ts';
 import { download, fileName } from './download.ts';
 
-type Paper = 'A4' | 'Letter';
-
 export function printRoutes({ assessments, data }: Workbench): Hono {
   const app = new Hono();
   /** Pages of the packet looked at last: they are asked for one by one. */
-  let looked: { readonly at: StoredJob; readonly paper: Paper; readonly pages: readonly PageBytes[] } | undefined;
+  let looked: { readonly at: StoredJob; readonly paper: Paper; readonly pages: Promise<Pages> } | undefined;
 
-  function pagesOf(at: StoredJob, paper: Paper): readonly PageBytes[] {
+  function pagesOf(at: StoredJob, paper: Paper): Promise<Pages> {
     if (looked?.at !== at || looked.paper !== paper) {
-      const pages = packetPages(packetInput(at, paper)).map((page) => new Uint8Array(gzipSync(page)));
+      const pages = data.longWork.run('pages', { of: toPrint(at), paper });
       looked = { at, paper, pages };
+      // What failed is tried anew by whoever asks next.
+      pages.catch(() => {
+        if (looked?.pages === pages) looked = undefined;
+      });
     }
     return looked.pages;
   }
 
-  app.get('/:id/packet.pdf', (c) => {
+  app.get('/:id/packet.pdf', async (c) => {
     const found = assessments.ofJob(c.req.param('id'));
     const paper = paperOf(c, found);
     if (paper === undefined) return refusePaper(c);
-    const bytes = makePacket(packetInput(found, paper));
+    const bytes = await data.longWork.run('packet', { of: toPrint(found), paper });
     const name = `${fileName(found.job.title)}-packet-${paper}.pdf`;
-    return c.body(new Uint8Array(bytes), 200, download('application/pdf', name));
+    return c.body(bytes, 200, download('application/pdf', name));
   });
 
-  app.get('/:id/packet', (c) => {
+  app.get('/:id/packet', async (c) => {
     const found = assessments.ofJob(c.req.param('id'));
     const paper = paperOf(c, found);
     if (paper === undefined) return refusePaper(c);
-    return c.json({ revision: found.revision, paper, pages: pagesOf(found, paper).length });
+    return c.json({ revision: found.revision, paper, pages: (await pagesOf(found, paper)).length });
   });
 
-  app.get('/:id/packet/:page{[0-9]{1,4}[.]svg}', (c) => {
+  app.get('/:id/packet/:page{[0-9]{1,4}[.]svg}', async (c) => {
     const found = assessments.ofJob(c.req.param('id'));
     const paper = paperOf(c, found);
     if (paper === undefined) return refusePaper(c);
-    const bytes = pagesOf(found, paper)[Number.parseInt(c.req.param('page'), 10) - 1];
+    const bytes = (await pagesOf(found, paper))[Number.parseInt(c.req.param('page'), 10) - 1];
     if (!bytes) return refuse(c, 404, 'The packet has no such page.');
     const headers = { 'content-type': 'image/svg+xml', vary: 'accept-encoding' };
     // As it is kept, unless it is asked for by something that cannot read it so.
@@ -68,7 +69,7 @@ export function printRoutes({ assessments, data }: Workbench): Hono {
   return app;
 }
 
-type PageBytes = Uint8Array<ArrayBuffer>;
+type Pages = Tasks['pages']['gives'];
 
 /** The paper asked for, else the job's own; undefined for one that is not printed on here. */
 function paperOf(c: Context, { job }: StoredJob): Paper | undefined {
@@ -82,8 +83,7 @@ function refusePaper(c: Context): Response {
   return refuse(c, 400, 'The paper is one of A4, Letter.', [issue]);
 }
 
-function packetInput(found: StoredJob, paper: Paper): PacketInput {
-  const { job, workshop, assessment } = found;
-  const onPaper: Job = { ...job, sheet: { ...job.sheet, paper } };
-  return { job: onPaper, workshop, assessment, recovered: recoveredOf(found) };
+/** What is not printed is not handed over. */
+function toPrint({ job, workshop, assessment }: StoredJob): Pick<StoredJob, 'job' | 'workshop' | 'assessment'> {
+  return { job, workshop, assessment };
 }
