@@ -13,6 +13,7 @@ import {
 } from '../evidence/gauging.ts';
 import { degrees, radians } from '../units/quantities.ts';
 import { algebraicCircle, geometricCircle, type Point } from './circle.ts';
+import { roundTrace, touchingCircle } from './enclosing-circles.ts';
 import { matchTapers, standardTapers, taperByBalls, taperHalfAngle, taperOverRollers } from './tapers.ts';
 
 const examples = new Map(referenceRows('metrology', 'cone-sphere-measuring-examples').map((row) => [row.id, row]));
@@ -119,8 +120,52 @@ describe('circles through points', () => {
     }
   });
 
+  test.each(['minimum zone', 'minimum circumscribed', 'maximum inscribed'] as const)(
+    '%s circles agree with the table to 10⁻⁸ of the radius',
+    (method) => {
+      const mine = rows.filter((r) => r.method === method);
+      expect(mine.length).toBeGreaterThan(0);
+      for (const row of mine) {
+        const circle = touchingCircle(data.get(row.dataset ?? '') ?? [], method);
+        const radius = Number(row.recomputed_r);
+        expect(Math.abs(circle.radius - radius), row.id ?? '').toBeLessThan(2e-8 * radius);
+        expect(Math.abs(circle.x - Number(row.recomputed_xc)), row.id ?? '').toBeLessThan(1e-7 * radius);
+        expect(Math.abs(circle.y - Number(row.recomputed_yc)), row.id ?? '').toBeLessThan(1e-7 * radius);
+        expect(Math.abs(circle.roundness - Number(row.max_minus_min_distance)), row.id ?? '').toBeLessThan(5e-7);
+      }
+    },
+  );
+
+  test('an enclosing circle of an arc is refused', () => {
+    const arc = [0, 0.3, 0.6, 0.9].map((t) => ({ x: 10 * Math.cos(t), y: 10 * Math.sin(t) }));
+    expect(() => touchingCircle(arc, 'minimum zone')).toThrow('half of the circle');
+  });
+
+  test('centre, mean, residual and lobes of a spindle trace [roundness-trace-results]', ({ task }) => {
+    const readings = referenceRows('metrology', 'roundness-trace').map((r) => Number(r.radial_reading_um));
+    const found = roundTrace(readings);
+    const results = referenceRows('metrology', 'roundness-trace-results');
+    const value = (start: string) => Number(results.find((r) => r.quantity?.startsWith(start))?.value);
+    expect(found.x).toBeCloseTo(value('eccentricity a'), 6);
+    expect(found.y).toBeCloseTo(value('eccentricity b'), 6);
+    expect(found.mean).toBeCloseTo(value('mean radius'), 6);
+    expect(found.deviation).toBeCloseTo(value('rms residual'), 6);
+    const harmonics = results.filter((r) => r.quantity?.startsWith('harmonic amplitude'));
+    for (const row of harmonics) {
+      const count = Number(row.quantity?.split(' ').at(-1));
+      expect(found.lobes.find((l) => l.count === count)?.amplitude, row.quantity ?? '').toBeCloseTo(
+        Number(row.value),
+        6,
+      );
+    }
+    countOutside(task, 4 + harmonics.length);
+  });
+
   test('the circles of the table were counted', ({ task }) => {
-    countOutside(task, 3 * rows.filter((r) => Object.keys(fits).includes(r.method ?? '')).length);
+    countOutside(
+      task,
+      3 * rows.filter((r) => r.method !== undefined && (r.method in fits || /^m(in|ax)imum/.test(r.method))).length,
+    );
   });
 
   test('points in one line, and two points, are refused', () => {

@@ -16,6 +16,7 @@ import {
   shown,
   sizeQuestionInput,
 } from './question-fields.ts';
+import { roundnessQuestion } from './question-roundness.ts';
 import { taperQuestion } from './question-taper.ts';
 import { threadQuestion } from './question-thread.ts';
 import { recover } from './recover.ts';
@@ -179,4 +180,11 @@ const nextReading = defineQuestion({
   },
 });
 
-export const recoverQuestions = [sizeQuestion, threadQuestion, taperQuestion, crownQuestion, nextReading] as const;
+export const recoverQuestions = [
+  sizeQuestion,
+  threadQuestion,
+  taperQuestion,
+  crownQuestion,
+  roundnessQuestion,
+  nextReading,
+] as const;
