@@ -151,6 +151,7 @@ export function createProgram(terminal: Terminal, done: (code: ExitCode) => void
     'sparewright lathe examples/bench-lathe.workshop.json',
   )
     .option('--state <name>', 'state of the lathe; left out, its present one')
+    .option('--for <job>', 'say instead what would help the cuts of this job on it')
     .option('--json', 'the figures as JSON, for other programs')
     .action(async (workshop: string, options: LatheOptions) => {
       const { latheCommand } = await import('./commands/lathe.ts');

@@ -77,6 +77,18 @@ describe('lathe', () => {
     expect(sources.length).toBeGreaterThan(0);
   });
 
+  test('tells what would help a job on it, its cuts worst first', async () => {
+    const job = fileURLToPath(new URL('plunger.job.json', examplesFolder));
+    const { code, out, err } = await runHere(['lathe', shop, '--for', job]);
+    expect(code, err).toBe(0);
+    expect(out).toMatch(/Its cuts, worst first[\s\S]*not as it stands[\s\S]*goes/);
+    expect(out).toMatch(/What would help, best first[\s\S]*(rake|gibs|block)/);
+    expect(out).not.toContain('NaN');
+    for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(100);
+    const { code: refused, err: said } = await runHere(['lathe', shop, '--for', job, '--json']);
+    expect([refused, said.trim().split('\n').length]).toEqual([2, 1]);
+  });
+
   test('a job file, and a state that is not named, are refused in one line', async () => {
     const job = await runHere(['lathe', fileURLToPath(new URL('plunger.job.json', examplesFolder))]);
     expect(job).toMatchObject({ code: 2, out: '' });

@@ -1,4 +1,5 @@
 /** `lathe`: what is known of a lathe, and which test is worth doing next. */
+import { InputError } from '@sparewright/core/errors';
 import { latheKnown } from '@sparewright/core/lathe/lathe-known';
 import { answerTo } from '@sparewright/core/questions/ask';
 import { type ExitCode, exitCodes } from '../exit-codes.ts';
@@ -11,10 +12,19 @@ import type { Terminal } from '../terminal.ts';
 
 export interface LatheOptions {
   readonly state?: string;
+  readonly for?: string;
   readonly json?: true;
 }
 
-export async function latheCommand(file: string, { state, json }: LatheOptions, terminal: Terminal): Promise<ExitCode> {
+export async function latheCommand(file: string, options: LatheOptions, terminal: Terminal): Promise<ExitCode> {
+  const { state, json } = options;
+  if (options.for !== undefined) {
+    const other = state === undefined ? (json ? '--json' : undefined) : '--state';
+    if (other)
+      throw new InputError([{ path: other, value: 'a job', expected: 'nothing beside --for but the workshop' }]);
+    const { latheForJob } = await import('./lathe-for-job.ts');
+    return latheForJob(file, options.for, terminal);
+  }
   const { document, workshop } = readWorkshopFile(file);
   const answered = await withProgress(terminal, 'Reckoning with the tests', () =>
     answerTo(latheKnown, { workshop: document, state }),

@@ -122,6 +122,7 @@ export const remedies: readonly Remedy[] = [
   {
     name: 'five degrees more rake',
     effort: 'minutes',
+    assumes: 'the edge stands it; the push falls with rake as friction has it, from memory',
     apply: (t) => (t.setup.cutter.rake > 20 ? undefined : withCutter(t, { rake: t.setup.cutter.rake + 5 })),
   },
   {
