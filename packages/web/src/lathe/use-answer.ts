@@ -3,6 +3,7 @@ import type { Json } from '@sparewright/core/job/merge';
 import type { stiffnessBudgetQuestion } from '@sparewright/core/lathe/budget-question';
 import type { cutOnLathe } from '@sparewright/core/lathe/cut-on-lathe';
 import type { depthAtSpeeds } from '@sparewright/core/lathe/depth-question';
+import type { remediesForJob } from '@sparewright/core/lathe/job-help';
 import type { latheKnown } from '@sparewright/core/lathe/lathe-known';
 import type { remediesOnLathe } from '@sparewright/core/lathe/what-would-help';
 import { useEffect, useState } from 'react';
@@ -13,6 +14,7 @@ interface Answers {
   'cut-on-lathe': ReturnType<typeof cutOnLathe.answer>;
   'depth-at-speeds': ReturnType<typeof depthAtSpeeds.answer>;
   'what-would-help': ReturnType<typeof remediesOnLathe.answer>;
+  'what-would-help-job': ReturnType<typeof remediesForJob.answer>;
   'lathe-knowledge': ReturnType<typeof latheKnown.answer>;
   'stiffness-budget': ReturnType<typeof stiffnessBudgetQuestion.answer>;
 }

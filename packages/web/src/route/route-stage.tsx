@@ -1,6 +1,6 @@
 /** The route: what is wished, how long it takes, and the operations in order, to be moved, kept, left out or done otherwise. */
 import type { JobPage, OperationView, RouteView, SetupView } from '@sparewright/output/present/job-view';
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { listAt, type Path } from '../document.ts';
 import { Blocks, Facts, Lines } from '../parts/blocks.tsx';
 import type { OpenJob } from '../use-job.ts';
@@ -8,6 +8,9 @@ import { OperationRow } from './operation-row.tsx';
 import { orderWith } from './order.ts';
 import { RouteWishes } from './route-wishes.tsx';
 import { useDrag } from './use-drag.ts';
+
+/** Read only once there is a route to ask about. */
+const JobOnLathe = lazy(() => import('../lathe/job-on-lathe.tsx'));
 
 const orderPath: Path = ['route', 'order'];
 
@@ -24,6 +27,9 @@ export function RouteStage({ job, page }: Props) {
       <RouteWishes form={job} chucks={route.chucks} />
       <Times route={route} />
       <Operations job={job} route={route} />
+      <Suspense>
+        <JobOnLathe route={route} />
+      </Suspense>
       <details className="folded stock-fold" open>
         <summary>What to buy, cut and lay out</summary>
         <Blocks blocks={page.sheets.route} />
