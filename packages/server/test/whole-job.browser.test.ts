@@ -5,6 +5,9 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { fill, focusedName, goToStage, tabTo } from './keyboard.ts';
 import { openScreens, type Screens, views } from './open-screens.ts';
 
+/** Of poppler: a reader of its own. */
+const reader = 'pdftotext';
+
 let screens: Screens;
 beforeAll(async () => {
   screens = await openScreens();
@@ -123,7 +126,7 @@ it('leads from five questions to a packet that says what was measured, decided, 
     const wait = page.waitForEvent('download');
     await keyboard.press('Enter');
     const path = await (await wait).path();
-    const text = execFileSync('pdftotext', ['-layout', path, '-'], {
+    const text = execFileSync(reader, ['-layout', path, '-'], {
       encoding: 'utf8',
       stdio: ['ignore', 'pipe', 'ignore'],
     });

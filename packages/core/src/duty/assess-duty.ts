@@ -19,7 +19,7 @@ import { glandOverTolerance } from './gland.ts';
 import type { Limits } from './gland-figures.ts';
 import type { HeldLimit } from './gland-limits.ts';
 import type { Bond, Duty, Mate, Seal } from './schema.ts';
-import { workedBond, workedFit, workedGland } from './worked.ts';
+import { type GlandWorked, workedBond, workedFit, workedGland } from './worked.ts';
 
 /** Everything a duty check may lean on. */
 interface Case {
@@ -181,13 +181,13 @@ function standingInWords(standing: string): string {
   return standing === 'read' ? 'that were read in print' : `of which the weakest is ${standing}`;
 }
 
-function glandFigures(result: GlandResult, worked: ReturnType<typeof workedGland>): DutyFigure[] {
+function glandFigures(result: GlandResult, worked: GlandWorked): DutyFigure[] {
   const held = (id: string) => result.limits.filter((l) => l.id.startsWith(id));
   const figure = (
     what: string,
     unit: string,
     band: { min: number; nominal: number; max: number },
-    id: keyof typeof worked,
+    id: keyof GlandWorked,
   ): DutyFigure => {
     const limits = held(id);
     return {

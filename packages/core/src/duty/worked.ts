@@ -18,8 +18,10 @@ interface GlandAtHand {
   readonly width: Limits;
 }
 
+export type GlandWorked = Readonly<Record<'squeeze' | 'stretch' | 'fill' | 'gap', Worked>>;
+
 /** The four figures of a ring in its groove, at the middle of all limits and at 20 °C. */
-export function workedGland({ kind, ring, groove, mating, carrier, width }: GlandAtHand) {
+export function workedGland({ kind, ring, groove, mating, carrier, width }: GlandAtHand): GlandWorked {
   const piston = kind === 'piston';
   const section = mm('W, thickness of the ring', ring.section);
   const floor = mm('d, floor of the groove', middle(groove));
@@ -47,7 +49,7 @@ export function workedGland({ kind, ring, groove, mating, carrier, width }: Glan
       put: [against, mm('c, beside the groove', middle(carrier))],
       source: 'geometry',
     },
-  } as const satisfies Record<string, Worked>;
+  };
 }
 
 /** Clearance of a bore and a shaft at the corners of their limits. */
