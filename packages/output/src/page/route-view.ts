@@ -14,12 +14,13 @@ export function routeView(context: PacketContext): RouteView | null {
   const { workshop, assessment, settings } = context;
   const { route } = assessment;
   if (!route) return null;
+  const printedSetups = route.setups.map((setup) => ({ setup, blocks: printed(setupSheet(setup, noSketch, context)) }));
   return {
     settings,
     time: presentTimes(route.time),
     compared: comparedView(route),
-    setups: route.setups.map((setup) => setupView(setup, context)),
-    operations: route.setups.flatMap((setup) => operationViews(setup, route, context)),
+    setups: printedSetups.map(({ setup, blocks }) => setupView(setup, blocks, context)),
+    operations: printedSetups.flatMap(({ setup, blocks }) => operationViews(setup, blocks, route, context)),
     chucks: (workshop?.lathe.chucks ?? []).map(choiceOf),
     cutters: (workshop?.cutters ?? []).map(choiceOf),
   };
@@ -43,8 +44,7 @@ const noSketch = { file: '', describes: '' };
 
 type OperationBlock = Extract<Block, { kind: 'operation' }>;
 
-function setupView(setup: Setup, context: PacketContext): SetupView {
-  const blocks = printed(setupSheet(setup, noSketch, context));
+function setupView(setup: Setup, blocks: readonly Block[], context: PacketContext): SetupView {
   const { settings } = context;
   return {
     id: setup.id,
@@ -63,15 +63,20 @@ function setupView(setup: Setup, context: PacketContext): SetupView {
   };
 }
 
-function operationViews(setup: Setup, route: RouteResult, context: PacketContext): OperationView[] {
-  const blocks = printed(setupSheet(setup, noSketch, context)).filter((b) => b.kind === 'operation');
+function operationViews(
+  setup: Setup,
+  blocks: readonly Block[],
+  route: RouteResult,
+  context: PacketContext,
+): OperationView[] {
+  const words = blocks.filter((b) => b.kind === 'operation');
   const operations = route.operations.filter((o) => o.setup === setup.id);
   let work = setup.work;
   return operations.map((operation, i) => {
     const before = work;
     work = operation.leaves ?? work;
     return {
-      ...wordsOf(operation, blocks[i]),
+      ...wordsOf(operation, words[i]),
       id: operation.id,
       number: operation.number,
       setup: setup.id,

@@ -1,7 +1,6 @@
 /** All cuts of the route on this lathe at once: which stands worst, and what would help the whole job. */
 import { drawBars } from '@sparewright/output/chart/draw-bars';
 import type { OperationView, RouteView } from '@sparewright/output/present/job-view';
-import { presentShare } from '@sparewright/output/present/number';
 import { useCallback, useMemo, useState } from 'react';
 import { Picture } from './picture.tsx';
 import { useAnswer, useKnownWorkshop } from './use-answer.ts';
@@ -50,9 +49,6 @@ function Standing({ answer, route }: Props) {
           <th scope="col">Operation, worst first</th>
           <th scope="col">What decides</th>
           <th scope="col">Stands</th>
-          <th scope="col" className="figure">
-            Chance that it sings
-          </th>
         </tr>
       </thead>
       <tbody>
@@ -61,9 +57,6 @@ function Standing({ answer, route }: Props) {
             <th scope="row">{titleOf(c.id, route)}</th>
             <td data-label="What decides">{c.decides}</td>
             <td data-label="Stands">{standing[c.stands]}</td>
-            <td data-label="Chance that it sings" className="figure">
-              {presentShare(c.chatter, route.settings.decimalSign)}
-            </td>
           </tr>
         ))}
       </tbody>
