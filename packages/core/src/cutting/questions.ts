@@ -22,6 +22,7 @@ import {
   workOf,
 } from './question-fields.ts';
 import { minimumChip, rubbing, rubbingFinding } from './rubbing.ts';
+import { threadingQuestion } from './threading-question.ts';
 import { toolLifeQuestion } from './tool-life-question.ts';
 import { thinnestTabulated, turningForce, wearFactors } from './turning-force.ts';
 
@@ -153,4 +154,12 @@ const minimum = defineQuestion({
   },
 });
 
-export const cuttingQuestions = [force, speedQuestion, powerQuestion, drillingQuestion, minimum, toolLifeQuestion];
+export const cuttingQuestions = [
+  force,
+  speedQuestion,
+  powerQuestion,
+  drillingQuestion,
+  threadingQuestion,
+  minimum,
+  toolLifeQuestion,
+];
