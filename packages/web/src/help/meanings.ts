@@ -135,12 +135,59 @@ export const meanings: readonly Topic[] = [
     sources: ['KOE', 'lathe-kc-spread', 'methods-dynamics'],
   }),
   meaning({
+    id: 'gives',
+    lead: 'Everything between cutter and bed gives a little under the cutting force: the work, jaws, spindle, slides, post, cutter. Each bar is the share of one of them.',
+    steps: [
+      'Given in N/µm it is a stiffness: 20 N/µm gives 5 µm under 100 N. What gives in a row adds up; the softest decides.',
+      'Behind the most likely value stands between which two nine in ten such lathes lie.',
+      'Doubt left: 100 % where no test has taught anything yet, less with each test. The test that takes off most is named.',
+      'A stiffer part helps by no more than its bar is long.',
+    ],
+    beware: ['Before the first test these are figures for lathes of this kind, hardly any of them published.'],
+    formula: 'gives = force / stiffness;   1/k = 1/k₁ + 1/k₂ + …',
+    sources: ['methods-dynamics', 'lathe-judgement', 'maxwell-reciprocity'],
+  }),
+  meaning({
+    id: 'goes',
+    lead: 'The plain verdict on one cut, with the number that decides it.',
+    steps: [
+      'Goes: every limit is kept with room to spare.',
+      'Goes if: one number is near its limit or in doubt; what to do or to watch stands with it.',
+      'Not on this lathe: a limit is broken at every setting this lathe has. What would help is listed, the least trouble first.',
+    ],
+    beware: [
+      'It is reckoned for sharp, well-ground cutters at centre height and tight gibs. You are at the machine: what sounds wrong is wrong.',
+    ],
+    sources: ['lathe-judgement', 'methods-dynamics'],
+  }),
+  meaning({
+    id: 'sings',
+    lead: 'Below the line a cut is quiet, above it work and cutter swing each other up and it sings. The dots are the speeds that your lathe has.',
+    steps: [
+      'The full line is the most likely limit, the broken ones hold nine in ten such lathes.',
+      'Slow speeds stand deeper cuts, for the flank rubs on the waves and damps them.',
+      'A chance that it sings counts what is not known of your lathe. Note at the bench whether it sang: that settles more than any sum.',
+    ],
+    formula: 'depth at the limit = 1 / (2 K |Re G|), at the frequency where Re G is lowest',
+    sources: ['methods-dynamics', 'wu-1989', 'lathe-judgement'],
+  }),
+  meaning({
+    id: 'times',
+    lead: 'The first figure is the likely time, the two behind it hold most days: cutting, measuring, changing cutters, setting up.',
+    steps: [
+      'They are a guide for one evening or two, not for a price. Times you note yourself bring them nearer to your own.',
+    ],
+    sources: ['common-practice'],
+  }),
+  meaning({
     id: 'dial',
     lead: 'What to set on the dial of your own lathe, from the zero named above the table.',
     steps: [
       'Approach every setting from the same side, to take up the backlash. Overshot: go back half a turn and come again.',
       '“Expect” is the size after a pass with the give of the lathe counted. If yours differs, write it down: the log of the bench learns your lathe.',
     ],
+    formula:
+      'size after = size at zero − 2 × division × (turns × divisions a turn + divisions), on a slide that reads the radius',
   }),
   meaning({
     id: 'stop-point',

@@ -1,5 +1,6 @@
 /** Which help belongs where. */
 import type { SheetBlock, StageName } from '@sparewright/output/present/job-view';
+import type { WorkshopPart } from '../place.ts';
 import type { MeaningId, MeasuringId } from './titles.ts';
 
 interface HelpOfStage {
@@ -28,13 +29,19 @@ export const helpOfStage: Readonly<Record<StageName, HelpOfStage>> = {
   },
   part: { measure: ['tapers', 'crown', 'grooves', 'hexagon'], meaning: ['limits', 'roughness', 'pencil'] },
   duty: { measure: ['bores', 'seal-grooves'], meaning: ['clearance', 'squeeze', 'verdict', 'margin'] },
-  route: { measure: ['runout'], meaning: ['cutting', 'roughness', 'margin'] },
+  route: { measure: ['runout'], meaning: ['goes', 'sings', 'cutting', 'times'] },
   bench: { measure: [], meaning: ['dial', 'stop-point', 'cusp'] },
   inspection: {
     measure: ['outside', 'lobes', 'bores', 'lengths', 'runout'],
     meaning: ['accept', 'uncertainty', 'proof'],
   },
   record: { measure: [], meaning: ['hazard', 'proof', 'pencil'] },
+};
+
+/** At a part of the workshop. */
+export const helpOfWorkshop: Partial<Readonly<Record<WorkshopPart, readonly MeaningId[]>>> = {
+  known: ['gives', 'sings'],
+  gauges: ['uncertainty'],
 };
 
 const byColumn: Readonly<Record<string, MeaningId>> = {

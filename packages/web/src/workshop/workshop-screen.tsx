@@ -3,6 +3,8 @@ import type { Json } from '@sparewright/core/job/merge';
 import { type KeyboardEvent, lazy, Suspense, useEffect } from 'react';
 import { listAt, textAt, valueAt } from '../document.ts';
 import { Fields, RecordTable } from '../forms/record-table.tsx';
+import { HelpHere } from '../help/in-place.tsx';
+import { helpOfWorkshop } from '../help/where.ts';
 import { testKinds } from '../lathe/test-kinds.ts';
 import { History } from '../parts/history.tsx';
 import { Choosing, Standing } from '../parts/standing.tsx';
@@ -46,6 +48,7 @@ export function WorkshopScreen({ part }: { readonly part: WorkshopPart }) {
           tabIndex={-1}
         >
           <h2>{titleOf(part)}</h2>
+          <HelpHere key={part} meaning={helpOfWorkshop[part]} />
           {workshop.trouble !== '' && (
             <p className="refusal" role="alert">
               {workshop.trouble}
