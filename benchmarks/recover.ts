@@ -8,13 +8,14 @@
 import { spawnSync } from 'node:child_process';
 import type { Gauge, Reading } from '@sparewright/core/evidence/schema';
 import { weigh } from '@sparewright/core/evidence/uncertainty';
+import { seeded } from '@sparewright/core/numerics/seeded';
 import type { RecoverFeature } from '@sparewright/core/recover/features';
 import { habitPrior } from '@sparewright/core/recover/hypotheses';
 import { ready } from '@sparewright/core/recover/prepare';
 import { wearScales } from '@sparewright/core/recover/reading-density';
 import { recover } from '@sparewright/core/recover/recover';
 import { sizeEvidence } from '@sparewright/core/recover/size';
-import { inventPart, modelLaw, seeded } from '../packages/core/test/invented-parts.ts';
+import { inventPart, modelLaw } from '../packages/core/test/invented-parts.ts';
 import { figure, report, time } from './measure.ts';
 
 const gauges: Gauge[] = [

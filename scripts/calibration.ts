@@ -3,12 +3,13 @@
  * Seeds are fixed: the same figures come out every time.
  */
 import { writeFileSync } from 'node:fs';
+import { seeded } from '@sparewright/core/numerics/seeded';
 import type { PerHabit } from '@sparewright/core/recover/hypotheses';
 import { recover } from '@sparewright/core/recover/recover';
 import { classWeights } from '@sparewright/core/recover/role-classes';
 import { nearestByPitchToo, nearestThread, roundedBest, roundedMean } from '../benchmarks/peers/plain-habit.ts';
 import { ruleBased } from '../benchmarks/peers/re-tol.ts';
-import { type Invented, inventPart, type Law, modelLaw, seeded } from '../packages/core/test/invented-parts.ts';
+import { type Invented, inventPart, type Law, modelLaw } from '../packages/core/test/invented-parts.ts';
 import { inventThread, recoveredThread } from '../packages/core/test/invented-threads.ts';
 import { below, recoverOne } from '../packages/core/test/recover-one.ts';
 

@@ -4,6 +4,7 @@ import { defineQuestion } from '../question.ts';
 import { lengthField, numberField } from '../units/fields.ts';
 import { calibrationLine, lineUncertainty } from './calibration-line.ts';
 import { coverageFactor, trapezoidFactor } from './propagate.ts';
+import { chainQuestion } from './question-chain.ts';
 import { gaugeKinds } from './schema.ts';
 import { weigh } from './uncertainty.ts';
 
@@ -123,4 +124,4 @@ const check = defineQuestion({
   },
 });
 
-export const evidenceQuestions = [reading, check] as const;
+export const evidenceQuestions = [reading, check, chainQuestion] as const;

@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { inventPart, type Law, modelLaw, seeded } from '../../test/invented-parts.ts';
+import { inventPart, type Law, modelLaw } from '../../test/invented-parts.ts';
 import { below, recoverOne } from '../../test/recover-one.ts';
+import { seeded } from '../numerics/seeded.ts';
 
 /** Simulation-based calibration: how the true size stands in the posterior, over many invented parts. */
 function calibrate(seed: number, parts: number, law: Law) {

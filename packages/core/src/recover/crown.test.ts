@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { seeded } from '../../test/invented-parts.ts';
+import { seeded } from '../numerics/seeded.ts';
 import { conicDepth, fitCrown } from './crown.ts';
 
 const radii = [0, 2, 4, 6, 8, 10, 12, 14, 16, 17, 18, 19];

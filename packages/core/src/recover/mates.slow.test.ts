@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { seeded } from '../../test/invented-parts.ts';
+import { seeded } from '../numerics/seeded.ts';
 import { habits, limitsOf } from './hypotheses.ts';
 import { joinMates } from './mates.ts';
 import { nominalsBetween } from './nominals.ts';

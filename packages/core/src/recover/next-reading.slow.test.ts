@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { seeded } from '../../test/invented-parts.ts';
 import type { Gauge } from '../evidence/schema.ts';
+import { seeded } from '../numerics/seeded.ts';
 import { recover } from './recover.ts';
 import type { RecoverInput } from './recover-input.ts';
 import type { Design, RecoverResult } from './recover-result.ts';

@@ -7,6 +7,10 @@ export const metrology = {
     kind: 'from memory',
     note: 'worked examples H.1 and H.3 were read in the documentation of uncertainty libraries',
   },
+  JCGM101: {
+    title: 'JCGM 101:2008, Propagation of distributions using a Monte Carlo method',
+    kind: 'from memory',
+  },
   JCGM106: {
     title: 'JCGM 106:2012, The role of measurement uncertainty in conformity assessment',
     kind: 'from memory',
