@@ -112,7 +112,7 @@ function plainSense(a: Operation, b: Operation): string | undefined {
   if (first === 'groove' && then === 'thread' && shared) return 'relief before the thread';
   if (then === 'polish' && first !== 'polish' && first !== 'part off' && first !== 'off the lathe')
     return 'polish after all that marks';
-  if (then === 'part off' && first !== 'off the lathe') return 'cut off last';
+  if (then === 'part off' && first !== 'part off' && first !== 'off the lathe') return 'cut off last';
   return undefined;
 }
 

@@ -63,6 +63,11 @@ export function threadingCutter(cutters: readonly Cutter[], placed: PlacedThread
   );
 }
 
+/** How deep a groove is cut for the saw to follow: as deep as the cutter stands, and no more than to half the diameter. */
+export function sawGrooveDepth(cutter: Cutter, diameter: Mm): Mm {
+  return Math.min(cutter.maxDepth, diameter / 4);
+}
+
 export function partingCutter(cutters: readonly Cutter[]): Cutter | undefined {
   return cutters.find((c) => c.kind === 'parting');
 }

@@ -3,11 +3,13 @@
  */
 import type { Workshop } from '../lathe/schema.ts';
 import type { PartResult } from '../part/part-result.ts';
+import { partingCutter, sawGrooveDepth } from './choose-cutter.ts';
 import { called, type Draft, lengthInWords } from './draft.ts';
 import { draftInside } from './draft-inside.ts';
 import { draftOutside } from './draft-outside.ts';
 import type { Holding } from './hold.ts';
-import { facingAllowance } from './practice.ts';
+import { facingAllowance, sawKerf } from './practice.ts';
+import { flat } from './profile.ts';
 import type { Removal } from './workpiece.ts';
 
 export function draftSetup(part: PartResult, holding: Holding, workshop: Workshop, last: boolean): Draft[] {
@@ -53,28 +55,63 @@ export function draftSetup(part: PartResult, holding: Holding, workshop: Worksho
       why: ['The work stands out further than three times its thickness.'],
     });
   drafts.push(...draftInside(part, holding, workshop), ...draftOutside(part, holding, workshop));
-  if (setup.number === 1 && !holding.blank)
-    drafts.push({
-      ...common,
-      id: 'part-off',
-      kind: 'part off',
-      features: [],
-      diameter: part.outline.largestDiameter,
-      title: `${setup.tailstock ? 'Draw back the tailstock; cut' : 'Cut'} off, leaving a little to face`,
-      from: setup.endOut === 'right' ? 0 : part.outline.length,
-      to: setup.endOut === 'right' ? 0 : part.outline.length,
-      task: { does: 'part off', diameter: part.outline.largestDiameter },
-      removes:
-        setup.endOut === 'right'
-          ? { cuts: 'end', end: 'left', at: -facingAllowance }
-          : { cuts: 'end', end: 'right', at: part.outline.length + facingAllowance },
-      cautions: [
-        'On a light lathe cut a groove with the parting cutter and saw through it by hand with the spindle stopped.',
-        'Parting: saddle locked, at centre height, shortest overhang; never between centres, never catch the piece by hand.',
-      ],
-    });
+  if (setup.number === 1 && !holding.blank) drafts.push(...cuttingOff(part, holding, workshop));
   if (last) drafts.push(...benchWork(part, setup.id));
   return drafts;
+}
+
+/** A light lathe cuts a groove to lead the saw, and the rest is sawn by hand; without a parting cutter all of it is sawn. */
+function cuttingOff(part: PartResult, { setup }: Holding, workshop: Workshop): Draft[] {
+  const { largestDiameter, length } = part.outline;
+  const right = setup.endOut === 'right';
+  const face = right ? 0 : length;
+  const end = right
+    ? ({ end: 'left', at: -facingAllowance } as const)
+    : ({ end: 'right', at: length + facingAllowance } as const);
+  const common = {
+    setup: setup.id,
+    kind: 'part off' as const,
+    features: [],
+    diameter: largestDiameter,
+    atFreeEnd: false,
+    working: false,
+    from: face,
+    to: face,
+    why: [],
+  };
+  const cutter = partingCutter(workshop.cutters);
+  const back = setup.tailstock ? 'Draw back the tailstock; ' : '';
+  const saw: Draft = {
+    ...common,
+    id: 'part-off',
+    title: sentence(
+      `${cutter ? '' : back}saw ${cutter ? 'through in the groove' : 'off by hand'}, leaving a little to face`,
+    ),
+    task: { does: 'saw', diameter: largestDiameter },
+    removes: { cuts: 'end', ...end },
+    cautions: ['Spindle stopped, gear engaged so that it cannot turn; a board on the bed under the saw.'],
+  };
+  if (!cutter) return [saw];
+  const depth = sawGrooveDepth(cutter, largestDiameter);
+  const width = cutter.width ?? sawKerf;
+  const [from, to] = right ? [end.at - width, end.at] : [end.at, end.at + width];
+  return [
+    {
+      ...common,
+      id: 'saw-groove',
+      title: sentence(`${back}cut a groove ${lengthInWords(depth)} deep to lead the saw`),
+      task: { does: 'part off', diameter: largestDiameter },
+      removes: { cuts: 'outside', to: flat(from, to, largestDiameter / 2 - depth, 'bar') },
+      cautions: [
+        'Parting: saddle locked, at centre height, shortest overhang; never between centres, never catch the piece by hand.',
+      ],
+    },
+    saw,
+  ];
+}
+
+function sentence(text: string): string {
+  return text.slice(0, 1).toUpperCase() + text.slice(1);
 }
 
 /** Diameter of the stub that is faced off when the work is turned round. */

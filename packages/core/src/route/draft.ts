@@ -12,7 +12,7 @@ import type { Removal } from './workpiece.ts';
 /** What the operation does to the work, by which its cut and table are found. */
 export type Task =
   | { readonly does: 'face'; readonly diameter: Mm }
-  | { readonly does: 'part off'; readonly diameter: Mm }
+  | { readonly does: 'part off' | 'saw'; readonly diameter: Mm }
   | { readonly does: 'centre' }
   | { readonly does: 'drill'; readonly diameter: Mm; readonly depth: Mm; readonly pointAngle: number }
   | {

@@ -6,7 +6,7 @@ import { spindleSpeeds } from '../lathe/drive.ts';
 import type { Judge } from '../lathe/judge.ts';
 import { type Mm, type Rpm, radians } from '../units/quantities.ts';
 import { handCutInWords } from './choice-in-words.ts';
-import { groovingCutter, partingCutter, worksInside } from './choose-cutter.ts';
+import { groovingCutter, partingCutter, sawGrooveDepth, worksInside } from './choose-cutter.ts';
 import { insideCutter, missingCutter, plungeFindings } from './cut-findings.ts';
 import type { Draft, Task } from './draft.ts';
 import { judgeFor } from './fares.ts';
@@ -77,20 +77,17 @@ export function performGroove(
 
 export function performPartOff(scene: Scene, draft: Draft, diameter: Mm, holding: Holding, work: Workpiece): Outcome {
   const cutter = partingCutter(scene.workshop.cutters);
-  const needs = ['hacksaw'];
-  if (!cutter) return { ...nothing(), cutting: 600, needs, why: ['No parting cutter is entered: saw it off.'] };
-  // A light lathe cuts a groove to start the saw: as deep as the cutter stands, and no more than to half the diameter.
-  const depth = Math.min(cutter.maxDepth, diameter / 4);
+  if (!cutter) return { ...nothing(), findings: [missingCutter(draft, 'a parting cutter')] };
+  const depth = sawGrooveDepth(cutter, diameter);
   const judge = judgeFor(scene, { does: 'parting', cutter, holding, work, from: draft.from, to: draft.to, diameter });
   const give = judge ? 0 : giveOver(scene.part, work, holding, draft.from, draft.to);
   const cut = plungeCut(scene, cutter, diameter, depth, 1, give, judge);
-  const cutting = cut ? (60 * depth) / (cut.feed * cut.speed) + 300 : 420;
+  const cutting = cut ? (60 * depth) / (cut.feed * cut.speed) + 30 : 120;
   return {
     ...nothing(),
     cutter,
     cut,
     cutting,
-    needs,
     findings: cut ? plungeFindings(draft, cut) : [],
     why: cut ? plungeWhy(scene, cutter, cut) : [],
   };

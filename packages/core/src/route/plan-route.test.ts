@@ -39,7 +39,7 @@ test('a pin that the workshop can make has no stop, and every operation with a c
   const route = plan({});
   expect(stops(route)).toEqual([]);
   for (const o of route.operations) {
-    if (['face', 'rough turn', 'finish turn', 'bore', 'groove', 'part off'].includes(o.kind))
+    if (['face', 'rough turn', 'finish turn', 'bore', 'groove', 'part off'].includes(o.kind) && o.id !== 'part-off')
       expect(o.cut?.speed).toBeGreaterThan(0);
   }
 });
@@ -265,6 +265,12 @@ describe('as a turner would do it', () => {
     );
     expect(route.setups[1]?.grip.on).toBe('screw');
     expect(route.findings.map((f) => f.id)).toContain('route.held-on-thread');
+  });
+
+  test('the groove for the saw is cut before sawing, and without a parting cutter all of it is sawn', () => {
+    const own = (route: RouteResult) => route.operations.filter((o) => o.kind === 'part off').map((o) => o.id);
+    expect(own(plan({}))).toEqual(['saw-groove', 'part-off']);
+    expect(own(plan({}, { cutters: fullWorkshop.cutters.filter((c) => c.kind !== 'parting') }))).toEqual(['part-off']);
   });
 
   test('the tailstock is drawn back before cutting off', () => {

@@ -198,6 +198,13 @@ export const rules: readonly Rule[] = [
     after: ['part off'],
   },
   {
+    id: 'groove-before-saw',
+    why: 'The saw follows the groove, which keeps it square.',
+    before: ['part off'],
+    after: ['part off'],
+    when: (a, b) => a.tool !== 'saw' && b.tool === 'saw',
+  },
+  {
     id: 'bench-work-last',
     why: 'Work off the lathe waits until the lathe work is done.',
     before: ['face', 'centre', 'drill', 'bore', ...turning, 'part off'],

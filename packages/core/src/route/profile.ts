@@ -54,12 +54,6 @@ function isUpper(arc: Arc): boolean {
   return (arc.from.r + arc.to.r) / 2 >= arc.centre.r;
 }
 
-/** Radius of the profile at a place; undefined where it has none. On a step the one to the right. */
-export function radiusAt(profile: Profile, z: Mm): Mm | undefined {
-  const piece = profile.findLast((p) => p.from <= z && p.to >= z);
-  return piece && radiusOf(piece, z);
-}
-
 /** What lies between two places. */
 export function within(profile: Profile, from: Mm, to: Mm): Profile {
   return profile

@@ -3,6 +3,8 @@
  */
 import { DomainError } from '../errors.ts';
 import type { Finding } from '../finding.ts';
+import type { Mm } from '../units/quantities.ts';
+import { partingCutter, sawGrooveDepth } from './choose-cutter.ts';
 import type { DialTable } from './dial-table.ts';
 import type { Draft } from './draft.ts';
 import type { Holding } from './hold.ts';
@@ -15,7 +17,7 @@ import { performPolish } from './perform-polish.ts';
 import { performCone, performCurve } from './perform-slide.ts';
 import { performThread } from './perform-thread.ts';
 import { performFace, performTurn } from './perform-turn.ts';
-import { operationHandling } from './practice.ts';
+import { hacksawRate, operationHandling } from './practice.ts';
 import type { Operation, OperationWish, Span } from './route-result.ts';
 import { doesNotServe, leftOut, otherCutter } from './wish-findings.ts';
 import { after, outlineOf, type Workpiece } from './workpiece.ts';
@@ -146,6 +148,8 @@ function perform(scene: Scene, draft: Draft, holding: Holding, work: Workpiece):
       return performFace(scene, draft, task.diameter, holding, work);
     case 'part off':
       return performPartOff(scene, draft, task.diameter, holding, work);
+    case 'saw':
+      return performSaw(scene, task.diameter);
     case 'centre':
       return { ...nothing(), cutting: 60, needs: ['centre drill'] };
     case 'polish':
@@ -157,6 +161,19 @@ function perform(scene: Scene, draft: Draft, holding: Holding, work: Workpiece):
 
 /** Minutes of hand work; `common practice`. */
 const byHand: Partial<Record<Draft['kind'], number>> = { knurl: 10, chamfer: 4, 'off the lathe': 40 };
+
+/** What the groove leaves is sawn by hand, through the middle of the usual range. */
+function performSaw({ workshop }: Scene, diameter: Mm): Outcome {
+  const cutter = partingCutter(workshop.cutters);
+  const left = diameter - 2 * (cutter ? sawGrooveDepth(cutter, diameter) : 0);
+  const rate = (hacksawRate.quick + hacksawRate.slow) / 2;
+  return {
+    ...nothing(),
+    cutting: (60 * Math.PI * left ** 2) / 4 / rate,
+    needs: ['hacksaw'],
+    why: [cutter ? 'The groove keeps the saw square to the work.' : 'No parting cutter is entered: saw it off.'],
+  };
+}
 
 function plain(draft: Draft): Outcome {
   return {

@@ -26,6 +26,8 @@ function toolOf(task: Task, draft: Draft, { cutters }: Workshop): string | undef
       return threadingCutter(cutters, task.thread)?.id ?? `${draft.id} cutter`;
     case 'part off':
       return partingCutter(cutters)?.id ?? 'saw';
+    case 'saw':
+      return 'saw';
     case 'drill':
       return `drill ${task.diameter}`;
     case 'centre':
