@@ -3,6 +3,7 @@ import type { BenchEntry } from '@sparewright/store/bench-log';
 import { Hono } from 'hono';
 import { z } from 'zod';
 import { bodyAs, queryAs, takesJson } from '../body.ts';
+import { together } from '../together.ts';
 import type { Workbench } from '../workbench.ts';
 
 const entrySchema = z.looseObject({
@@ -17,11 +18,12 @@ const listSchema = z.object({ after: z.coerce.number().int().min(0).optional() }
 
 export function benchLogRoutes({ data, events }: Workbench): Hono {
   const app = new Hono();
+  const append = together((entries) => data.store.benchLog.append(entries));
 
   /** An entry is accepted, known already, or refused for good: then sending it again is of no use. */
   app.post('/bench-log', takesJson, async (c) => {
     const { entries } = await bodyAs(c, sendSchema);
-    const done = data.store.benchLog.append(entries.map(({ id, job, at, ...content }) => ({ id, job, at, content })));
+    const done = await append(entries.map(({ id, job, at, ...content }) => ({ id, job, at, content })));
     const accepted = done.filter(({ outcome }) => outcome === 'added').map(({ id }) => id);
     const known = done.filter(({ outcome }) => outcome === 'known').map(({ id }) => id);
     const refused = done.flatMap((one) => {
