@@ -78,12 +78,13 @@ function weighedWords(
   { what, value, unit, good, bad, state, criterion }: Answer['weighed'][number],
   settings: { readonly units: LengthUnit; readonly decimalSign: 'point' },
 ): string {
-  const shown = (n: number) => {
-    if (unit === 'mm') return presentSize(n, settings, settings.units === 'in' ? 4 : 3);
-    return criterion === 'rubbing' ? String(n) : presentShare(n, 'point');
-  };
+  if (criterion === 'rubbing') return `chip against the edge: it ${chipWords[value] ?? 'rubs'}: ${state}`;
+  const shown = (n: number) =>
+    unit === 'mm' ? presentSize(n, settings, settings.units === 'in' ? 4 : 3) : presentShare(n, 'point');
   return `${what}: ${shown(value)}; good to ${shown(good)}, too much beyond ${shown(bad)}: ${state}`;
 }
+
+const chipWords = ['is thick enough to cut', 'may rub', 'rubs'];
 
 /** Evenly spread, with both ends. */
 function some<T>(stations: readonly T[]): T[] {
