@@ -49,7 +49,7 @@ export function PacketPreview({ id, paper, revision }: Props) {
       </p>
       <ol className="packet-pages">
         {Array.from({ length: laid.pages }, (_, i) => i + 1).map((page) => (
-          <li key={page} className={page === large ? 'large' : undefined}>
+          <li key={page} className={page === large ? 'enlarged' : undefined}>
             <div className="page-window" tabIndex={page === large ? 0 : undefined}>
               <img src={address(page)} alt={`Page ${page} of the packet`} loading="lazy" />
             </div>

@@ -58,7 +58,7 @@ export function Photographs({ job, sizes, choose }: Props) {
       )}
       <ul className="pictures">
         {photographs.map((record, i) => (
-          <li key={textAt(record, ['id'])} className={large === textAt(record, ['id']) ? 'large' : undefined}>
+          <li key={textAt(record, ['id'])} className={large === textAt(record, ['id']) ? 'enlarged' : undefined}>
             <Photograph
               job={job}
               record={record}
