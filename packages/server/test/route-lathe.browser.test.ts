@@ -68,6 +68,15 @@ describe('the operations of a route', () => {
       await nameOf(page, 'Chamfer the body').focus();
       await page.keyboard.press('Alt+ArrowDown');
       await poll(async () => (await names(page))[at]).toBe(before[at]);
+      // Wherever the row goes, what was pressed stays under the finger.
+      for (const tool of ['Earlier', 'Later']) {
+        await page.getByRole('button', { name: new RegExp(`^${tool}: Chamfer`) }).press('Enter');
+        const there = tool === 'Earlier' ? at - 1 : at;
+        await poll(async () => (await names(page))[there]).toBe(before[at]);
+        expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toMatch(
+          new RegExp(`^${tool}: Chamfer`),
+        );
+      }
       await page.getByRole('button', { name: /^Let it move: Chamfer the body/ }).press('Enter');
       await page.getByRole('button', { name: /^Keep it here: Chamfer the body/ }).press('Enter');
       await row(page, 'Chamfer the body').getByText('kept here').waitFor();

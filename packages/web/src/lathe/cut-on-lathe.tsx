@@ -2,6 +2,7 @@
 import type { CutAsked, OperationView, RouteView } from '@sparewright/output/present/job-view';
 import { presentProse } from '@sparewright/output/present/prose';
 import { useMemo } from 'react';
+import { linkTo } from '../place.ts';
 import { DepthPicture, HelpPicture, SizePicture } from './cut-pictures.tsx';
 import { type Asked, useAnswer, useKnownWorkshop } from './use-answer.ts';
 
@@ -33,6 +34,12 @@ export function CutOnLathe({ operation, cut, route }: Props) {
           <p className={`verdict ${verdict.answer.verdict.replaceAll(' ', '-')}`} role="status">
             <strong>{presentProse(verdict.answer.says, settings)}</strong>
           </p>
+          {verdict.answer.findings.some((f) => f.id === 'lathe.untested') && (
+            <p className="secondary">
+              Nothing was tested on this lathe: all this is guessed from its size.{' '}
+              <a {...linkTo({ screen: 'workshop', part: 'known' })}>A test of a quarter of an hour</a> narrows it.
+            </p>
+          )}
           <Weighed answer={verdict.answer} settings={settings} />
           <SizePicture answer={verdict.answer} cut={cut} settings={settings} />
         </>

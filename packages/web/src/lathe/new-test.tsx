@@ -5,6 +5,7 @@ import { freeId, isObject, listAt, type Path, textAt, withValue } from '../docum
 import type { FieldSpec } from '../forms/fields.ts';
 import { Fields } from '../forms/record-table.tsx';
 import type { Form } from '../use-job.ts';
+import { SetUpPicture } from './set-up-picture.tsx';
 import { type BegunTest, kinds } from './test-kinds.ts';
 
 interface Props {
@@ -24,7 +25,8 @@ export function NewTest({ workshop, begun, fields, more, lacks, finish }: Props)
   const path: Path = ['lathe', 'tests', kind];
   const tests = listAt(workshop.document, path);
   const { one, stem } = kinds[kind];
-  const begins = { ...kinds[kind].begins, ...begun.begins };
+  const state = textAt(workshop.document, ['lathe', 'tests', 'state']);
+  const begins = { ...kinds[kind].begins, ...(state === '' ? {} : { state }), ...begun.begins };
   const [record, setRecord] = useState<Json>(() => ({ ...begins, ...lastBar(tests) }));
   const [said, setSaid] = useState('');
   const form: Form = {
@@ -47,6 +49,7 @@ export function NewTest({ workshop, begun, fields, more, lacks, finish }: Props)
   };
   return (
     <section className="new-test" aria-label={`New ${one}`}>
+      <SetUpPicture kind={kind} record={record} />
       <Fields form={form} at={[]} title={`New ${one}`} fields={shown} />
       {more?.(form)}
       <p>

@@ -1,6 +1,6 @@
 /** One operation in the list: its handle, its name that unfolds it, how it stands, and where it may be moved. */
 import type { LevelName, OperationView } from '@sparewright/output/present/job-view';
-import { type ComponentProps, type KeyboardEvent, useId, useRef } from 'react';
+import { type ComponentProps, type KeyboardEvent, useId, useLayoutEffect, useRef } from 'react';
 import { levelMarks, levelWords } from '../parts/levels.ts';
 import { OperationDetail } from './operation-detail.tsx';
 import { canMove } from './order.ts';
@@ -20,14 +20,25 @@ interface Props extends ComponentProps<typeof OperationDetail> {
 export function OperationRow({ at, drag, isOpen, toggle, isKept, move, keep, free, ...shown }: Props) {
   const { operation, route } = shown;
   const id = useId();
+  const row = useRef<HTMLLIElement>(null);
   const name = useRef<HTMLButtonElement>(null);
+  const held = useRef<Element | null>(null);
   const { operations } = route;
   const go = (to: number): void => {
     if (!canMove(operations, at, to)) return;
+    held.current = document.activeElement;
     move(at, to);
-    // The row is the same one at another place; what had the focus keeps it.
-    requestAnimationFrame(() => name.current?.scrollIntoView({ block: 'nearest' }));
   };
+  // The row is the same one at another place, once it is worked out anew; what had the focus gets it back.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: it is the change of place that takes the focus away
+  useLayoutEffect(() => {
+    const before = held.current;
+    held.current = null;
+    if (!(before instanceof HTMLElement) || !row.current?.contains(before)) return;
+    before.focus({ preventScroll: true });
+    if (document.activeElement !== before) name.current?.focus({ preventScroll: true });
+    row.current.scrollIntoView({ block: 'nearest' });
+  }, [at]);
   const onKeyDown = (event: KeyboardEvent): void => {
     const step = { ArrowUp: -1, ArrowDown: 1 }[event.key];
     if (step === undefined || !event.altKey) return;
@@ -46,6 +57,7 @@ export function OperationRow({ at, drag, isOpen, toggle, isKept, move, keep, fre
   );
   return (
     <li
+      ref={row}
       data-place={at}
       className={[
         'op',
