@@ -21,6 +21,8 @@ export interface SetupSketch {
   /** The end of the part that stands out of the chuck. */
   readonly endOut: 'left' | 'right';
   readonly tailstock: boolean;
+  /** Diameter of a mandrel that holds the work in its bore, instead of jaws on its outside. */
+  readonly mandrel?: Mm | undefined;
   /** Diameter before this setup, between these places. */
   readonly stockDiameter: Mm;
   readonly stockFrom: Mm;
@@ -186,7 +188,8 @@ function drawChuck(board: Board, sketch: SetupSketch, laid: Laid, view: View): v
   board.items.push(rectangle(chuck.left, view.y - reach, chuck.body, 2 * reach, 'holding'));
   board.taken.push(boxAt(chuck.left, view.y - reach, chuck.body, 2 * reach));
   const width = Math.max(face - from, 1);
-  for (const top of [view.y - held - chuck.jawHeight, view.y + held]) {
+  if (sketch.mandrel !== undefined) drawMandrel(board, (sketch.mandrel / 2) * view.scale, view.y, face);
+  for (const top of sketch.mandrel !== undefined ? [] : [view.y - held - chuck.jawHeight, view.y + held]) {
     board.path(lining(from, top, width, chuck.jawHeight), 'hatch');
     board.items.push(rectangle(from, top, width, chuck.jawHeight, 'holding'));
     board.taken.push(boxAt(from, top, width, chuck.jawHeight));
@@ -200,6 +203,13 @@ function radiusHeld(sketch: SetupSketch, laid: Laid): Mm {
   const middle = (laid.grip[0] + laid.grip[1]) / 2;
   if (middle >= laid.stock[0] && middle <= laid.stock[1]) return sketch.stockDiameter / 2;
   return radiusAt(laid.outline.outside, middle) ?? sketch.stockDiameter / 2;
+}
+
+/** From the chuck through the bore to where the work ends on it. */
+function drawMandrel(board: Board, radius: Mm, axis: Mm, end: Mm): void {
+  const left = chuck.left + chuck.body;
+  board.path(lining(left, axis - radius, end - left, 2 * radius), 'hatch');
+  board.items.push(rectangle(left, axis - radius, end - left, 2 * radius, 'holding'));
 }
 
 function lining(left: Mm, top: Mm, width: Mm, height: Mm): PathPart[] {

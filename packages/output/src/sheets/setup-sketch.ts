@@ -2,43 +2,42 @@
 import type { Scene } from '@sparewright/core/drawing/scene';
 import { drawSetup, type SketchLabel } from '@sparewright/core/drawing/setup-sketch';
 import type { PartResult } from '@sparewright/core/part/part-result';
-import type { Operation, RouteResult, Setup } from '@sparewright/core/route/route-result';
+import type { Operation, RouteResult, Setup, WorkOutline } from '@sparewright/core/route/route-result';
 import type { Mm } from '@sparewright/core/units/quantities';
 import type { PresentSettings } from '../present/settings.ts';
 
-/** Operations that take the bar down to the part. */
-const outsideKinds: readonly Operation['kind'][] = ['rough turn', 'finish turn', 'turn cone', 'turn curve'];
-
 export function setupScene(setup: Setup, part: PartResult, route: RouteResult, settings: PresentSettings): Scene {
-  const { outline } = part;
-  const rough = roughStretch(setup, route, outline.length);
+  const own = route.operations.filter((o) => o.setup === setup.id);
+  // Cut off, the work no longer hangs together with what the jaws hold.
+  const after = own.filter((o) => o.kind !== 'part off').findLast((o) => o.leaves)?.leaves ?? setup.work;
+  const largestDiameter = Math.max(part.outline.largestDiameter, widest(setup.work));
+  const free = setup.endOut === 'right' ? setup.work.to : setup.work.from;
   return drawSetup({
-    outline,
+    outline: {
+      outside: after.outside,
+      insideLeft: after.inside,
+      insideRight: [],
+      through: false,
+      length: after.to,
+      largestDiameter,
+    },
+    before: { outside: setup.work.outside, insideLeft: setup.work.inside },
     gripFrom: setup.gripFrom,
     gripTo: setup.gripTo,
     endOut: setup.endOut,
     tailstock: setup.tailstock,
-    stockDiameter: route.stock?.diameter ?? outline.largestDiameter,
-    stockFrom: rough.from,
-    stockTo: rough.to,
-    chuckLabel: setup.chuck,
-    labels: labels(route.operations.filter((o) => o.setup === setup.id)),
+    mandrel: setup.held === 'on a mandrel' ? setup.grip.diameter : undefined,
+    stockDiameter: widest(setup.work),
+    stockFrom: free,
+    stockTo: free,
+    chuckLabel: setup.held === 'on a mandrel' ? `${setup.chuck}, mandrel` : setup.chuck,
+    labels: labels(own),
     ...settings,
   });
 }
 
-/** Where the work still has the diameter of the bar when this setup begins. */
-function roughStretch(setup: Setup, route: RouteResult, length: Mm): { from: Mm; to: Mm } {
-  const right = setup.endOut === 'right';
-  const end = right ? setup.gripTo + setup.out : setup.gripFrom - setup.out;
-  // The bar, or the blank, reaches through the jaws as far as the part does.
-  if (setup.number === 1)
-    return right ? { from: Math.min(setup.gripFrom, 0), to: end } : { from: end, to: Math.max(setup.gripTo, length) };
-  const earlier = new Set(route.setups.filter((s) => s.number < setup.number).map((s) => s.id));
-  const turned = route.operations.filter((o) => earlier.has(o.setup) && outsideKinds.includes(o.kind));
-  const near = right ? Math.max(...turned.map((o) => o.to)) : Math.min(...turned.map((o) => o.from));
-  const start = Number.isFinite(near) ? near : right ? 0 : length;
-  return right ? { from: start, to: end } : { from: end, to: start };
+function widest({ outside }: WorkOutline): Mm {
+  return 2 * Math.max(0, ...outside.flatMap((s) => [s.from.r, s.to.r]));
 }
 
 /** One label for each stretch that is cut, with the numbers of all operations on it. */

@@ -55,7 +55,7 @@ function holding(setup: Setup, { job, assessment, settings }: PacketContext): Fa
     { what: 'Chuck', is: setup.chuck },
     {
       what: 'Grip',
-      is: `${presentPlace(grip.on, job, assessment)}, Ø${presentSize(grip.diameter, settings)} over ${presentSize(grip.length, settings)}${grip.protected ? ', protected from the jaws' : ''}`,
+      is: `${presentPlace(grip.on, job, assessment)}, Ø${presentSize(grip.diameter, settings)} over ${presentSize(grip.length, settings)}${grip.with === undefined ? '' : `, ${grip.with === 'mandrel' ? 'on a mandrel' : `with ${grip.with}`}`}`,
     },
     { what: 'End out', is: `${setup.endOut} end, ${presentSize(setup.out, settings)} from the jaws` },
     { what: 'Tailstock', is: setup.tailstock ? 'supports the free end' : 'not used' },
@@ -63,6 +63,9 @@ function holding(setup: Setup, { job, assessment, settings }: PacketContext): Fa
       what: 'Dial in to',
       is: setup.dialIn === undefined ? 'as the chuck holds' : `${presentSize(setup.dialIn, settings)} total run-out`,
     },
+    ...(setup.gripNeeded === undefined
+      ? []
+      : [{ what: 'Grip needed', is: `${presentNumber(setup.gripNeeded / 1000, settings.decimalSign, 1)} kN in all` }]),
     { what: 'Run-out found', is: '' },
   ];
 }
@@ -74,7 +77,7 @@ function operationBlock(operation: Operation, context: PacketContext): Block {
   return {
     kind: 'operation',
     number: String(operation.number),
-    title: presentProse(operation.title, settings),
+    title: `${presentProse(operation.title, settings)}${wishWords(operation)}`,
     time: presentTime(operation.time.likely),
     cutter: operation.cutter ?? '',
     numbers: operation.cut ? cutNumbers(operation.cut, settings) : [],
@@ -86,6 +89,12 @@ function operationBlock(operation: Operation, context: PacketContext): Block {
       dialBlock(t, `${operation.number}${tables.length > 1 ? ('abcdefgh'[i] ?? '') : ''}`, settings),
     ),
   };
+}
+
+/** What the person wanted otherwise, behind the title. */
+function wishWords({ wish }: Operation): string {
+  if (wish?.skipped) return ' — left out';
+  return wish?.instead === undefined ? '' : ` — instead: ${wish.instead}`;
 }
 
 function aimWords(stop: StopPoint, settings: PresentSettings): string {
@@ -106,7 +115,8 @@ function cutNumbers(cut: CutNumbers, settings: PresentSettings): FactRow[] {
     { what: 'cutting force', is: `${whole(cut.cuttingForce)} N` },
     { what: 'pushes away', is: `${whole(cut.radialForce)} N` },
     { what: 'power', is: `${whole(cut.power)} W, ${presentShare(cut.powerShare, decimalSign)}` },
-    { what: 'bends, on dia.', is: bendingWords(cut.bending, settings) },
+    { what: 'gives way, on dia.', is: bendingWords(cut.bending, settings) },
+    ...(cut.sings === undefined ? [] : [{ what: 'chance of singing', is: presentShare(cut.sings, decimalSign) }]),
   ];
 }
 
