@@ -25,7 +25,7 @@ const trace = z.strictObject({
     .array(lengthField('mm', 'what the indicator showed', { min: -10, zero: true, max: 10 }))
     .min(6)
     .max(720)
-    .describe('readings from 0° on, evenly round'),
+    .describe('readings from 0° on, evenly round [mm]'),
 });
 
 /** Tenths of a micrometre, and a little more. */
