@@ -64,6 +64,10 @@ export interface Posterior {
 }
 
 const steps = 40;
+/** A gain of the logarithm of likelihood that is none. */
+const settled = 1e-7;
+/** One that would not change any decision. */
+const trifle = 0.02;
 
 /** Finds the most likely lathe. */
 export function identify(prior: readonly Belief[], states: readonly State[], seen: readonly Observation[]): Posterior {
@@ -73,8 +77,10 @@ export function identify(prior: readonly Belief[], states: readonly State[], see
   let at = centre.slice();
   let here = assess(numbering, prior, seen, at, centre);
   let damping = 0;
+  let stalled = 0;
+  let bent = curvature(numbering, prior, seen, at, centre);
   for (let step = 0; step < steps; step++) {
-    const { gradient, hessian } = curvature(numbering, prior, seen, at, centre);
+    const { gradient, hessian } = bent;
     const damped = hessian.map((row, i) => row.map((h, j) => (i === j ? h * (1 + damping) : h)));
     const move = solve(damped, gradient);
     const next = at.map((x, i) => x - (move[i] ?? 0));
@@ -82,15 +88,20 @@ export function identify(prior: readonly Belief[], states: readonly State[], see
     if (there <= here + 1e-12) {
       const gain = here - there;
       [at, here] = [next, there];
-      damping = damping < 1e-3 ? 0 : damping / 5;
       const length = Math.sqrt(move.reduce((s, m) => s + m * m, 0) / count);
-      if (gain < 1e-7 && length < 1e-3) break;
+      // The slopes are wanted at the place that is answered for, in any case.
+      bent = curvature(numbering, prior, seen, at, centre);
+      if (gain < settled && length < 1e-3) break;
+      // Where a limit has a kink the steps only shuffle about it, and what they gain is not worth having.
+      stalled = gain < trifle && damping > 0.1 ? stalled + 1 : 0;
+      if (stalled === 2) break;
+      damping = damping < 1e-3 ? 0 : damping / 5;
     } else {
       damping = damping === 0 ? 1e-2 : damping * 6;
       if (damping > 1e6) break;
     }
   }
-  const { hessian } = curvature(numbering, prior, seen, at, centre);
+  const { hessian } = bent;
   return {
     numbering,
     mean: at,
@@ -150,6 +161,9 @@ export function sensitivity(
   return { prediction, slopes };
 }
 
+/** Slope and curvature of a loss that moves nothing. */
+const silent = 1e-6;
+
 function curvature(
   numbering: Numbering,
   prior: readonly Belief[],
@@ -161,8 +175,10 @@ function curvature(
   const gradient = beliefs.map((b, i) => ((at[i] ?? 0) - (centre[i] ?? 0)) / b.spread ** 2);
   const hessian = beliefs.map((b, i) => Array.from({ length: count }, (_, j) => (i === j ? 1 / b.spread ** 2 : 0)));
   for (const o of seen) {
-    const { prediction, slopes } = sensitivity(numbering, prior, o, at);
-    const loss = o.loss(prediction);
+    const loss = o.loss(o.predict(valuesOf({ beliefs: prior }, pick(numbering, o, at))));
+    // A quiet cut far from its limit says nothing, and its slopes would cost the most.
+    if (Math.abs(loss.slope) < silent && loss.curvature < silent) continue;
+    const { slopes } = sensitivity(numbering, prior, o, at);
     for (const [i, a] of slopes) {
       gradient[i] = (gradient[i] ?? 0) + loss.slope * a;
       for (const [j, b] of slopes) {
