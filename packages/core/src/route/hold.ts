@@ -95,7 +95,16 @@ export function firstHolding(
   const beyond = facingAllowance + partingWidth(workshop) + jawClearance;
   const near = Math.min(...sections.map((s) => s.from));
   const far = Math.max(...sections.map((s) => s.to));
-  const jaw = end === 'right' ? (blank ? near - jawClearance : -beyond) : blank ? far + jawClearance : length + beyond;
+  // A blank too thick for the spindle stands on the floor of the chuck.
+  const deepest = diameter > workshop.lathe.spindleBore ? chuck.jawLength - facingAllowance : Number.POSITIVE_INFINITY;
+  const jaw =
+    end === 'right'
+      ? blank
+        ? Math.min(near - jawClearance, deepest)
+        : -beyond
+      : blank
+        ? Math.max(far + jawClearance, length - deepest)
+        : length + beyond;
   const heldLength = blank
     ? Math.min(chuck.jawLength, end === 'right' ? jaw + facingAllowance : length + facingAllowance - jaw)
     : chuck.jawLength;
@@ -124,7 +133,10 @@ export function firstHolding(
           : 'Everything that must run true with each other is turned in this one setup.',
         'The thickest section is next to the chuck, so the work is stiffest where it is cut hardest.',
       ],
-      cautions: ['Bar that stands out behind the spindle whips: keep it inside or guide it.'],
+      cautions:
+        blank || diameter > workshop.lathe.spindleBore
+          ? []
+          : ['Bar that stands out behind the spindle whips: keep it inside or guide it.'],
     },
   };
 }

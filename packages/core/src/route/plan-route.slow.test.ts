@@ -51,7 +51,54 @@ test('any legal part: each surface gets its shape exactly once, none is cut into
       const { part, route } = planned(document, bench, rest);
       expect(wrongShapes(part, route)).toEqual([]);
     }),
-    { numRuns: 1500 },
+    { numRuns: 1200 },
+  );
+});
+
+/** Any order of any of its operations, any of them left out, done in another way, with any cutter, in any time. */
+const otherwise = fc.record({
+  order: fc.array(fc.nat(), { maxLength: 8 }),
+  changes: fc.array(
+    fc.record({
+      operation: fc.nat(),
+      skip: fc.option(fc.constant(true as const), { nil: undefined }),
+      instead: fc.option(fc.constant('done elsewhere'), { nil: undefined }),
+      minutes: fc.option(fc.constantFrom(0.1, 12, 9000), { nil: undefined }),
+      cutter: fc.option(fc.constantFrom('rough', 'finish', 'bar-6', 'groove-2', 'no-such'), { nil: undefined }),
+    }),
+    { maxLength: 5 },
+  ),
+});
+
+test('whatever a person wants otherwise, every operation stands there once, as wished, and its time is compared', () => {
+  fc.assert(
+    fc.property(parts, arbitraryWorkshop(), otherwise, (document, bench, wanted) => {
+      const { part, workshop, route } = planned(document, bench, undefined);
+      const ids = route.operations.map((o) => o.id);
+      const id = (pick: number) => ids[pick % (ids.length + 1)] ?? 'no-such-operation';
+      const wished: RouteWishes = {
+        order: [...new Set(wanted.order.map(id))],
+        changes: wanted.changes.map((c) => ({ ...c, operation: id(c.operation) })),
+      };
+      const other = planRoute(part, workshop, wished);
+      if (!other) throw new Error('a part with sections has a route');
+      expect(other.operations.map((o) => o.id).toSorted()).toEqual(ids.toSorted());
+      expect(nonFinite(other)).toEqual([]);
+      expect(dangling(other)).toEqual([]);
+      for (const setup of other.setups) {
+        const own = other.operations.filter((o) => o.setup === setup.id).map((o) => o.id);
+        const named = (wished.order ?? []).filter((o) => own.includes(o));
+        expect(own.filter((o) => named.includes(o))).toEqual(named);
+      }
+      for (const o of other.operations) {
+        const change = wished.changes?.findLast((c) => c.operation === o.id);
+        if (change?.skip) expect(o.time.high).toBe(0);
+        else if (change?.minutes !== undefined) expect(o.time.likely).toBe(60 * change.minutes);
+      }
+      if ((wished.order?.length ?? 0) + (wished.changes?.length ?? 0) > 0)
+        expect(other.compared?.planner.likely).toBeCloseTo(route.time.likely, 6);
+    }),
+    { numRuns: 120 },
   );
 });
 

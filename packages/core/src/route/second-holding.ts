@@ -272,6 +272,14 @@ function deeperInChuck(part: PartResult, section: Placed<OutsideSection>, end: E
   return end === 'left' ? part.outside.slice(at + 1) : part.outside.slice(0, at);
 }
 
+/** Where the work stands on the floor of the chuck: the far end of what is too thick to go on into the spindle. */
+function floorAt(part: PartResult, lathe: Lathe, end: End): Mm {
+  const thick = part.outside.filter((s) => s.largest > lathe.spindleBore);
+  return end === 'left'
+    ? Math.max(Number.NEGATIVE_INFINITY, ...thick.map((s) => s.to))
+    : Math.min(Number.POSITIVE_INFINITY, ...thick.map((s) => s.from));
+}
+
 /** Cylinders that the jaws can hold, behind which nothing is thicker, with the give of the free end. */
 function gripChoices(
   part: PartResult,
@@ -286,11 +294,14 @@ function gripChoices(
     if (!chuck || section.largest > chuck.to || section.largest < chuck.from) return [];
     const atFace = end === 'left' ? part.outside[0] === section : part.outside.at(-1) === section;
     const clear = atFace ? 2 : 0.5;
-    const room = section.to - section.from - clear;
-    const length = Math.min(chuck.jawLength, room);
+    const deepest = floorAt(part, lathe, end);
+    const jaw =
+      end === 'left'
+        ? Math.max(section.from + clear, deepest - chuck.jawLength)
+        : Math.min(section.to - clear, deepest + chuck.jawLength);
+    const length = Math.min(chuck.jawLength, end === 'left' ? section.to - jaw : jaw - section.from);
     if (length < Math.min(4, section.largest / 2)) return [];
     if (deeperInChuck(part, section, end).some((s) => s.largest > section.smallest + jawPlay)) return [];
-    const jaw = end === 'left' ? section.from + clear : section.to - clear;
     return [{ section, jaw, length, chuck, give: giveAtEnd(part, finished, jaw, end) }];
   });
 }
