@@ -180,6 +180,7 @@ export function createProgram(terminal: Terminal, done: (code: ExitCode) => void
     )
     .option('--cutter <id>', 'as listed in the workshop; left out, its first turning cutter')
     .option('--limit <length>', 'greatest difference of diameter along the work that will do')
+    .option('--remedies', 'tell also what would help, best first')
     .option('--state <name>', 'state of the lathe; left out, its present one')
     .option('--json', 'the figures as JSON, for other programs')
     .action(async (options: CutOptions) => {

@@ -163,6 +163,14 @@ describe('cut', () => {
     expect(out).toMatch(/40 mm {2}0\.\d{4} mm/);
   });
 
+  test('with --remedies tells what would help: a long pin wants the tailstock [common practice]', async () => {
+    const { code, out, err } = await cut(['--remedies', '--limit', '0.02'], { out: '90', speed: '800' });
+    expect(code, err).toBe(0);
+    expect(out).toMatch(/What would help, best first[\s\S]*as it stands[\s\S]*support the end with the tailstock/);
+    for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(100);
+    expect((await cut(['--remedies', '--json'])).code).toBe(2);
+  });
+
   test('a workshop in inches takes bare numbers as inches, the feed too, and shows inches', async () => {
     const { input } = Object(cutOnLathe.example);
     const inches = inInches(input.workshop);
