@@ -71,12 +71,24 @@ const route = z.strictObject({
         chuck: text('chuck'),
         out: mm('from the jaws to the free end'),
         tailstock: z.boolean().describe('the tailstock supports the free end'),
+        grip: z.number().optional().describe('push of all jaws together that its cuts need [N]'),
       }),
     )
     .describe('setups in order'),
+  holdings: z
+    .array(
+      z.strictObject({
+        setup: text('setup it is for'),
+        how: text('how the work is held'),
+        taken: z.boolean().describe('this way is taken'),
+        cost: z.number().describe('time and risk beside the cutting, for comparison [s]'),
+      }),
+    )
+    .describe('ways to hold the work that were weighed'),
   operations: z
     .array(
       z.strictObject({
+        id: text('id, by which wishes name it'),
         number: z.number().describe('number [-]'),
         setup: text('setup it belongs to'),
         title: text('what is done'),
@@ -85,7 +97,9 @@ const route = z.strictObject({
         feed: z.number().optional().describe('feed [mm/rev]'),
         depth: z.number().optional().describe('depth of cut, on the radius [mm]'),
         passes: z.number().optional().describe('passes [-]'),
-        bending: z.number().optional().describe('how far the work gives way, on the diameter [mm]'),
+        bending: z.number().optional().describe('how far edge and work give way, on the diameter [mm]'),
+        sings: z.number().optional().describe('probability that it sings [-]'),
+        why: z.array(z.string()).describe('why it stands here and is done like this'),
         time: times,
         cautions: z.array(z.string()).describe('what to beware of'),
       }),
@@ -184,7 +198,9 @@ export function assessmentAnswer(job: Job, assessment: Assessment): z.output<typ
     })),
     part: partAnswer(assessment.part),
     fits: duty.fits.map(({ mate, dimension, kind, least, most }) => ({ mate, dimension, kind, least, most })),
-    duty: duty.checks.flatMap((c) => c.figures.map(({ limit: _, ...figure }) => ({ of: c.title, ...figure }))),
+    duty: duty.checks.flatMap((c) =>
+      c.figures.map(({ limit: _limit, worked: _worked, ...figure }) => ({ of: c.title, ...figure })),
+    ),
     route: routeAnswer(assessment.route),
     stopPoints: bench.stopPoints.map(({ dimension, stopAt, leave, chance }) => ({ dimension, stopAt, leave, chance })),
     inspection: inspection.rows.map(({ dimension, decision, value }) => ({ dimension, decision, value })),
@@ -206,11 +222,20 @@ function partAnswer(found: Assessment['part']): z.output<typeof part> | undefine
 
 function routeAnswer(planned: Assessment['route']): z.output<typeof route> | undefined {
   if (!planned) return undefined;
-  const { stock, setups, operations, time } = planned;
+  const { stock, setups, holdings, operations, time } = planned;
   return {
     stock: stock && { material: stock.material, diameter: stock.diameter, length: stock.length, from: stock.from },
-    setups: setups.map(({ number, title, chuck, out, tailstock }) => ({ number, title, chuck, out, tailstock })),
-    operations: operations.map(({ number, setup, title, cutter, cut, time: takes, cautions }) => ({
+    setups: setups.map(({ number, title, chuck, out, tailstock, gripNeeded }) => ({
+      number,
+      title,
+      chuck,
+      out,
+      tailstock,
+      grip: gripNeeded,
+    })),
+    holdings: holdings.map(({ setup, how, taken, cost }) => ({ setup, how, taken, cost })),
+    operations: operations.map(({ id, number, setup, title, cutter, cut, why, time: takes, cautions }) => ({
+      id,
       number,
       setup,
       title,
@@ -220,6 +245,8 @@ function routeAnswer(planned: Assessment['route']): z.output<typeof route> | und
       depth: cut?.depth,
       passes: cut?.passes,
       bending: cut?.bending,
+      sings: cut?.sings,
+      why: [...why],
       time: { ...takes },
       cautions: [...cautions],
     })),
