@@ -74,14 +74,15 @@ function judged(w: CutWanted, cutter: Cutter, lathe: Lathe, rpm: number, feed: n
 }
 
 /** Every speed in the range (or the nearest slower), every feed, every number of passes. */
-function* everyCut(w: CutWanted, lathe: Lathe) {
+function* everyCut(w: CutWanted, lathe: Lathe, slowerToo = false) {
   const all = spindleSpeeds(lathe);
   const inside = all.filter((n) => {
     const v = cuttingSpeed(w.diameter, n);
     return v >= w.speeds.low && v <= w.speeds.high;
   });
   const slower = all.filter((n) => cuttingSpeed(w.diameter, n) < w.speeds.low);
-  const speeds = inside.length > 0 ? inside : slower.length > 0 ? slower.slice(-1) : all.slice(0, 1);
+  const allowed = inside.length > 0 ? inside : slower.length > 0 ? slower.slice(-1) : all.slice(0, 1);
+  const speeds = slowerToo ? new Set([...slower, ...allowed]) : allowed;
   const most = Math.max(1, Math.floor(w.total / w.division + 1e-6));
   for (const rpm of speeds)
     for (const feed of lathe.feeds.length > 0 ? lathe.feeds : [0.05, 0.08, 0.12])
@@ -135,17 +136,17 @@ describe('of all the speeds, feeds and numbers of passes there are', () => {
         };
         const chosen = chooseCut({ ...w, yielding: 0, fares }, cutter, lathe);
         let best = Number.POSITIVE_INFINITY;
-        for (const cut of everyCut(w, lathe)) {
+        for (const cut of everyCut(w, lathe, true)) {
           const { broken, time } = judged({ ...w, yielding: 0 }, cutter, lathe, cut.rpm, cut.feed, cut.passes);
           const divisions = Math.floor(w.total / w.division + 1e-6);
           const depth = divisions < 1 ? w.total : Math.ceil(divisions / cut.passes) * w.division;
           const { error, sings } = fares({ depth, feed: cut.feed, rpm: cut.rpm });
           if (broken.length === 0 && error <= w.bendingLimit && sings <= 0.25) best = Math.min(best, time);
         }
+        expect(chosen.broken.length === 0).toBe(Number.isFinite(best));
         if (Number.isFinite(best)) expect(chosen.time).toBeCloseTo(best, 6);
-        else if (chosen.broken.length === 0) expect(chosen.numbers.cuttingSpeed).toBeLessThan(w.speeds.low);
       }),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
   });
 });

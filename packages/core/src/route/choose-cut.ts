@@ -49,9 +49,9 @@ export interface ChosenCut {
 export function chooseCut(wanted: CutWanted, cutter: Cutter, lathe: Lathe): ChosenCut {
   const { rpm, slower, tooFast } = allowedSpeeds(lathe, wanted);
   const best = bestOf(wanted, cutter, lathe, rpm);
-  // A slower speed asks less power, and the flank rubbing at it damps.
-  const weak = (best.broken.includes('power') || best.broken.includes('sings')) && slower.length > 0;
-  const chosen = weak ? pick(best, bestOf(wanted, cutter, lathe, slower)) : best;
+  // A slower speed asks less power, and the flank rubbing at it damps: few deep passes at it may be quicker than many light ones.
+  const mayHelp = wanted.fares !== undefined || best.broken.includes('power') || best.broken.includes('sings');
+  const chosen = mayHelp && slower.length > 0 ? pick(best, bestOf(wanted, cutter, lathe, slower)) : best;
   return {
     ...finished(chosen, wanted, lathe),
     tooFast,
@@ -113,13 +113,17 @@ function onePassFewer(
 function bestOf(wanted: CutWanted, cutter: Cutter, lathe: Lathe, speeds: readonly Rpm[]): Candidate {
   const counts = passCounts(wanted, cutter);
   const feeds = feedsOf(lathe);
-  const forces = new Map(feeds.map((feed) => [feed, counts.map((c) => forceOf(wanted, cutter, c.depth, feed))]));
+  // The force does not depend on the speed; it is worked out once, for the depths that are looked at.
+  const forces = new Map(feeds.map((feed) => [feed, [] as TurningForce[]]));
   const pairs = feeds
     .flatMap((feed) => speeds.map((rpm) => ({ feed, rpm, time: passTime(wanted, feed, rpm) })))
     .toSorted((a, b) => a.time - b.time);
   const at = (feed: MmPerRev, rpm: Rpm, i: number): Candidate | undefined => {
-    const [count, force] = [counts[i], forces.get(feed)?.[i]];
-    return count && force && judge(wanted, cutter, lathe, { ...count, feed, rpm, force });
+    const [count, known] = [counts[i], forces.get(feed)];
+    if (!count || !known) return undefined;
+    const force = known[i] ?? forceOf(wanted, cutter, count.depth, feed);
+    known[i] = force;
+    return judge(wanted, cutter, lathe, { ...count, feed, rpm, force });
   };
   let best: Candidate | undefined;
   for (const { feed, rpm, time } of pairs) {
