@@ -86,7 +86,7 @@ export function composeViews(part: PartResult, settings: DrawingSettings, scale:
 
 /** The bracketed length over all: it follows from the others, and is there to cut the bar by. */
 function overall(part: PartResult, sizes: Sizes): Mark[] {
-  if (!part.complete || part.outside.length < 2) return [];
+  if (part.outside.length < 2 || part.outside.some((s) => !sizes.peek(s.feature.id, 'length'))) return [];
   const text = `(${sizeText(part.outline.length, sizes.style)})`;
   return [lengthMark('overall', 'length over all', text, 0, part.outline.length, 'below', 9)];
 }

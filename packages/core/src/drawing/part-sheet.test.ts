@@ -116,6 +116,15 @@ test('what is assumed is drawn in pencil and said to be so, and no size is made 
   expect(texts(scene).filter((t) => t.of === 'one.length')).toEqual([]);
 });
 
+test('a size left open has its lines and its figure in pencil, and no other size has', () => {
+  const open = sheet({ ...pin, leftOpen: ['guide.diameter'] });
+  const figures = texts(open).filter((t) => t.of !== undefined && t.tone === 'pencil');
+  expect(new Set(figures.map((t) => t.of))).toEqual(new Set(['guide.diameter']));
+  const assumed = open.items.filter((i) => i.item === 'path' && i.stroke === 'assumed');
+  expect(assumed.length).toBeGreaterThan(0);
+  expect(new Set(assumed.map((i) => i.of))).toEqual(new Set(['guide']));
+});
+
 test('hazard, invented figures and the general tolerance stand in the title block', () => {
   const all = said(sheet(pin, { hazard: 'pressure', invented: true, generalTolerance: 'm' }));
   expect(all).toContain('HAZARD CLASS: pressure · FIGURES INVENTED');

@@ -8,7 +8,7 @@ import { describePart } from './description.ts';
 import { furtherSheets } from './further-sheets.ts';
 import { drawFrame, frameOf, paperOf } from './paper.ts';
 import { preferredScales } from './scales.ts';
-import type { Scene } from './scene.ts';
+import type { Item, Scene } from './scene.ts';
 import type { DrawingSettings } from './settings.ts';
 import { drawTitleBlock, titleBlockSize } from './title-block.ts';
 
@@ -32,14 +32,23 @@ export function drawPartSheets(part: PartResult, settings: DrawingSettings): [Sc
   });
   const text = { title: settings.title, description: describePart(part, settings) };
   return [
-    { ...paper, ...text, items: board.items, view: composition.view },
+    { ...paper, ...text, items: inPencil(board.items, part), view: composition.view },
     ...more.map((further, i) => ({
       ...further.paper,
       title: `${settings.title}, sheet ${i + 2}`,
       description: `Further details and sizes of ${settings.title}.`,
-      items: further.board.items,
+      items: inPencil(further.board.items, part),
     })),
   ];
+}
+
+/** Figures of sizes that are left open are written in pencil, as their lines are drawn. */
+function inPencil(items: readonly Item[], part: PartResult): readonly Item[] {
+  const open = new Set(part.dimensions.filter((d) => d.open).map((d) => d.id));
+  if (open.size === 0) return items;
+  return items.map((item) =>
+    item.item === 'text' && item.of !== undefined && open.has(item.of) ? { ...item, tone: 'pencil' } : item,
+  );
 }
 
 interface Choice {

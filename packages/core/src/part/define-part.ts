@@ -51,7 +51,7 @@ export function definePart(part: Part): PartResult {
     ...(mass?.findings ?? []),
     ...unsized(part),
     ...unlimited(dimensions),
-    ...leftOpen(part, dimensions),
+    ...leftOpen(dimensions),
     ...gaps.findings,
   ];
   return {
@@ -154,9 +154,9 @@ function unsized(part: Part): Finding[] {
 }
 
 /** Sizes that were left open; one that the part does not have is passed over. */
-function leftOpen({ leftOpen: open = [] }: Part, dimensions: readonly Dimension[]): Finding[] {
+function leftOpen(dimensions: readonly Dimension[]): Finding[] {
   return dimensions
-    .filter((d) => open.includes(d.id))
+    .filter((d) => d.open)
     .map((d) => ({
       id: 'part.size-open',
       level: 'note',

@@ -39,6 +39,7 @@ export function dimensionsOf(part: Part, threads: readonly ReadThread[]): Dimens
       nominal: entry.size.nominal,
       ...limitsOf(entry, feature, part.generalTolerance, threads, isInside),
       text: entry.size.text,
+      ...(part.leftOpen?.includes(`${feature.id}.${entry.field}`) ? { open: true as const } : {}),
     })),
   );
 }

@@ -32,6 +32,8 @@ export interface Dimension {
   readonly basis: string;
   /** As it was typed. */
   readonly text: string;
+  /** Left open: not settled yet, and drawn in pencil. */
+  readonly open?: true | undefined;
 }
 
 /** A section or groove put in its place along the part. */
