@@ -21,7 +21,7 @@ export const threadingQuestion = defineQuestion({
       .array(lengthField('mm', 'depth reached, on the radius from the crest', { max: 6 }))
       .min(1)
       .max(60)
-      .describe('depth reached after each pass'),
+      .describe('depth reached after each pass [mm]'),
     includedAngle: numberField('between the flanks', 'degrees', 29, 60).default(60),
     infeed: z
       .enum(['straight', 'flank'])
