@@ -86,7 +86,8 @@ export function composeViews(part: PartResult, settings: DrawingSettings, scale:
 
 /** The bracketed length over all: it follows from the others, and is there to cut the bar by. */
 function overall(part: PartResult, sizes: Sizes): Mark[] {
-  if (part.outside.length < 2 || part.outside.some((s) => !sizes.peek(s.feature.id, 'length'))) return [];
+  const isKnown = part.complete || part.outside.every((s) => sizes.peek(s.feature.id, 'length'));
+  if (!isKnown || part.outside.length < 2) return [];
   const text = `(${sizeText(part.outline.length, sizes.style)})`;
   return [lengthMark('overall', 'length over all', text, 0, part.outline.length, 'below', 9)];
 }
