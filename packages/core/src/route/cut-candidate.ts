@@ -141,19 +141,16 @@ export function judge(
   const power = motorPower(cuttingPower(force.cutting, speed), lathe.drive.efficiency ?? usualEfficiency);
   const powerShare = power / drivePower(lathe, rpm);
   const bending = onLathe ? onLathe.error : 2 * force.radial * wanted.yielding;
-  const measures: readonly Measure[] = [
-    { limit: 'bending', value: bending, most: wanted.bendingLimit },
-    { limit: 'sings', value: onLathe?.sings ?? 0, most: singingBorne },
-    { limit: 'power', value: powerShare, most: usablePower },
-    { limit: 'cutter', value: depth, most: cutter.maxDepth + 1e-9 },
-    { limit: 'chip', value: force.chipThickness, most: minimumChip(cutter.edge).usual },
-    {
-      limit: 'finish',
-      value: wanted.finish === undefined ? 0 : roughness(feed, cutter.noseRadius),
-      most: wanted.finish ?? Number.POSITIVE_INFINITY,
-    },
-  ];
-  const over = measures.filter((m) => excess(m) > 1);
+  const over: Measure[] = [];
+  const held = (limit: Limit, value: number, most: number) => {
+    if (excess({ limit, value, most }) > 1) over.push({ limit, value, most });
+  };
+  held('bending', bending, wanted.bendingLimit);
+  held('sings', onLathe?.sings ?? 0, singingBorne);
+  held('power', powerShare, usablePower);
+  held('cutter', depth, cutter.maxDepth + 1e-9);
+  held('chip', force.chipThickness, minimumChip(cutter.edge).usual);
+  if (wanted.finish !== undefined) held('finish', roughness(feed, cutter.noseRadius), wanted.finish);
   return {
     depth,
     feed,
