@@ -20,6 +20,8 @@ test('a job that has only begun says of each stage that nothing is there', () =>
 test('a finished job counts what each stage came to', () => {
   const stands = new Map(presentStages(job, assessment).map((s) => [s.stage, s.stands]));
   expect(stands.get('evidence')).toContain(`settled by ${job.evidence?.readings?.length} readings`);
+  const open = { ...job, part: job.part && { ...job.part, leftOpen: ['guide.length', 'head.length'] } };
+  expect(presentStages(open, assessment)[0]?.stands).toMatch(/readings, 2 left open$/);
   expect(stands.get('route')).toContain(`${assessment.route?.operations.length} operations in 2 setups`);
   expect(stands.get('inspection')).toBe(`0 of ${assessment.inspection.rows.length} measured`);
 });

@@ -39,7 +39,9 @@ function evidence(job: Job, { evidence: { gathered }, part }: Assessment): strin
   const readings = job.evidence?.readings?.length ?? 0;
   if (readings === 0) return 'no readings';
   const settled = gathered.filter((g) => g.estimate !== undefined).length;
-  return `${settled} of ${part?.dimensions.length ?? gathered.length} sizes settled by ${count(readings, 'reading')}`;
+  const open = job.part?.leftOpen?.length ?? 0;
+  const told = `${settled} of ${part?.dimensions.length ?? gathered.length} sizes settled by ${count(readings, 'reading')}`;
+  return open === 0 ? told : `${told}, ${open} left open`;
 }
 
 function design(part: NonNullable<Assessment['part']>): string {
