@@ -101,6 +101,19 @@ describe('no step cuts below the curve', () => {
     );
   });
 
+  test('nor where the curve ends a hair before a division of the dial', () => {
+    const curve: StepCurve = {
+      pieces: [{ kind: 'line', feature: 'curve', from: { z: 0, r: 0.025 }, to: { z: 3.24999975, r: 0.025 } }],
+      depth: 3.24999975,
+    };
+    const lathe = {
+      along: { division: 0.25, perTurn: 18, reads: 'travel' },
+      across: { division: 0.05, perTurn: 4, reads: 'diameter' },
+    } as const;
+    const [step] = dialSteps(curve, curveSteps(curve, 1, 0), 0, 0.325, lathe);
+    expect(step?.radius).toBeCloseTo(0.025, 9);
+  });
+
   test('and the check would notice a cutter that goes two hundredths too deep', () => {
     const curve = dome(32, 6);
     const points = sampled(curve);

@@ -301,7 +301,9 @@ export function dialSteps(
     const before = dialled.at(-1)?.depth ?? 0;
     // A step that the dial cannot tell from the one before does nothing.
     if (along.travel <= before) continue;
-    const across = dialSetting(touch - Math.max(0, tipRadius(curve, along.travel, noseRadius)), dials.across);
+    // A dial cannot show a millionth of a division: it must not carry the stop past the end of the curve, where nothing is in the way.
+    const reached = Math.min(along.travel, step.depth);
+    const across = dialSetting(touch - Math.max(0, tipRadius(curve, reached, noseRadius)), dials.across);
     const radius = touch - across.travel;
     dialled.push({
       along,
