@@ -4,7 +4,7 @@ import type { Board } from './board.ts';
 import type { Stretch } from './box.ts';
 import type { At } from './scene.ts';
 import { arrowhead, arrowLength } from './shapes.ts';
-import { cheapest, drawShelf, mayStand, rowHeights, type Shelf, troubleOf, type Zone } from './shelf.ts';
+import { cheapest, drawShelf, mayStand, measured, rowHeights, type Shelf, troubleOf, type Zone } from './shelf.ts';
 
 export interface Across {
   readonly of: string;
@@ -39,12 +39,13 @@ interface Candidate {
 }
 
 function candidates(mark: Across, zone: Zone, extra: number): Candidate[] {
+  const lines = measured([mark.text]);
   return rowHeights(zone).flatMap((y) => {
     const away = (y - mark.axis) * zone.outward;
     if (away < mark.radius + 3) return [];
     return mark.xs.flatMap((x, i) =>
       ([1, -1] as const).map((side) => ({
-        shelf: { lines: [mark.text], elbow: { x, y }, side },
+        shelf: { lines, elbow: { x, y }, side },
         zone,
         price: away + 2 * i + extra,
       })),

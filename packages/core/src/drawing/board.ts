@@ -71,8 +71,8 @@ export class Board {
     return (
       !this.texts.some((t) => overlap(t, wide)) &&
       !this.taken.some((t) => overlap(t, wide)) &&
-      !this.edges.near(wide).some((e) => passesThrough(e, wide)) &&
-      !this.lines.near(wide).some((l) => passesThrough(l, wide))
+      !this.edges.some(wide, (e) => passesThrough(e, wide)) &&
+      !this.lines.some(wide, (l) => passesThrough(l, wide))
     );
   }
 
@@ -83,22 +83,23 @@ export class Board {
 
   /** How many drawn lines a further line would cross. */
   crossings(line: Stretch): number {
-    return this.lines.near(boxOf(line)).filter((l) => cross(l, line)).length;
+    return this.lines.count(boxOf(line), (l) => cross(l, line));
   }
 
   /** How many drawn lines and edges a further line would be lost in. */
   coverings(line: Stretch): number {
     const box = grown(boxOf(line), 1);
-    const drawn = [...this.lines.near(box), ...this.edges.near(box)];
-    return drawn.filter((other) => runsAlong(line, other)).length;
+    const isLost = (other: Stretch) => runsAlong(line, other);
+    return this.lines.count(box, isLost) + this.edges.count(box, isLost);
   }
 
   edgeCrossings(line: Stretch): number {
-    return this.edges.near(boxOf(line)).filter((e) => cross(e, line)).length;
+    return this.edges.count(boxOf(line), (e) => cross(e, line));
   }
 
   /** How many places lie under these boxes from which leaders have still to come. */
   waitingUnder(boxes: readonly Box[]): number {
+    if (this.waiting.length === 0) return 0;
     return boxes.reduce((sum, box) => sum + this.waiting.filter((x) => x > box.left && x < box.right).length, 0);
   }
 
@@ -131,8 +132,13 @@ export function textBox(at: At, text: string, style: TextStyle = {}): Box {
   const { height = textHeight.dimension, anchor = 'start', upright = false, weight = 'normal' } = style;
   const width = textWidth(text, height, weight);
   const before = anchor === 'start' ? 0 : anchor === 'middle' ? width / 2 : width;
-  if (!upright) return boxAt(at.x - before, at.y - height, width, height * (1 + descent));
+  if (!upright) return lineBox(at.x - before, at.y, width, height);
   return boxAt(at.x - height, at.y + before - width, height * (1 + descent), width);
+}
+
+/** The room of a line of text of known width on its base line. */
+export function lineBox(left: Mm, base: Mm, width: Mm, height: Mm): Box {
+  return boxAt(left, base - height, width, height * (1 + descent));
 }
 
 /** The room an item takes; of an arc, that of its whole circle where the ends do not tell. */

@@ -3,7 +3,7 @@ import type { Radian } from '../units/quantities.ts';
 import type { Board } from './board.ts';
 import type { At } from './scene.ts';
 import { arrowhead, arrowLength, bearing } from './shapes.ts';
-import { cheapest, drawShelf, mayStand, rowHeights, type Shelf, troubleOf, type Zone } from './shelf.ts';
+import { cheapest, drawShelf, mayStand, measured, rowHeights, type Shelf, troubleOf, type Zone } from './shelf.ts';
 
 /** A note that is looking for a place. */
 export interface Note {
@@ -22,7 +22,11 @@ export interface TouchAt extends At {
 }
 
 const usual: Radian = Math.PI / 3;
-const angles: readonly Radian[] = [60, 75, 45, 90, 35].map((a) => (a * Math.PI) / 180);
+const slopes = [60, 75, 45, 90, 35].map((degrees) => {
+  const angle: Radian = (degrees * Math.PI) / 180;
+  const upright = angle > 1.5 ? 5 : 0;
+  return { tan: Math.tan(angle), sin: Math.sin(angle), slant: 4 * Math.abs(angle - usual) + upright };
+});
 /** How much better a place in a later zone must be. */
 const laterZone = 10;
 /** Of many points that would do, trying the first few is enough. */
@@ -62,17 +66,17 @@ interface Candidate {
 
 function candidates(note: Note, zone: Zone, extra: number): Candidate[] {
   const list: Candidate[] = [];
+  const lines = measured(note.lines);
+  const touches = note.touch.slice(0, mostTouches);
   for (const y of rowHeights(zone)) {
-    for (const touch of note.touch.slice(0, mostTouches)) {
+    for (const touch of touches) {
       const rise = (y - touch.y) * zone.outward;
       if (rise < arrowLength) continue;
-      for (const angle of angles) {
+      for (const { tan, sin, slant } of slopes) {
         for (const side of [1, -1] as const) {
-          const elbow = { x: touch.x + (side * rise) / Math.tan(angle), y };
-          const upright = angle > 1.5 ? 5 : 0;
-          const slant = 4 * Math.abs(angle - usual) + upright;
-          const price = rise / Math.sin(angle) + slant + alongEdge(touch, elbow) + extra;
-          list.push({ note, zone, touch, shelf: { lines: note.lines, elbow, side }, price });
+          const elbow = { x: touch.x + (side * rise) / tan, y };
+          const price = rise / sin + slant + alongEdge(touch, elbow) + extra;
+          list.push({ note, zone, touch, shelf: { lines, elbow, side }, price });
         }
       }
     }

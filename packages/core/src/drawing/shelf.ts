@@ -1,7 +1,8 @@
 /** A text on a short horizontal line, at the end of a leader: whether it may stand there, and what else that costs. */
 import type { Mm } from '../units/quantities.ts';
-import { type Board, textBox, textHeight } from './board.ts';
+import { type Board, lineBox, textHeight } from './board.ts';
 import { around, type Box, grown, passesThrough, type Stretch, within } from './box.ts';
+import { PriceQueue } from './price-queue.ts';
 import type { At } from './scene.ts';
 import { textWidth } from './text-width.ts';
 
@@ -19,9 +20,19 @@ const gap: Mm = 0.8;
 
 /** A shelf that starts at the elbow and runs right (1) or left (−1). */
 export interface Shelf {
-  readonly lines: readonly string[];
+  readonly lines: Lines;
   readonly elbow: At;
   readonly side: 1 | -1;
+}
+
+/** Lines on a shelf and how wide they are: measured once, for some thousand places are tried. */
+export interface Lines {
+  readonly lines: readonly string[];
+  readonly widths: readonly Mm[];
+}
+
+export function measured(lines: readonly string[]): Lines {
+  return { lines, widths: lines.map((line) => textWidth(line, textHeight.dimension)) };
 }
 
 export function rowHeights(zone: Zone): Mm[] {
@@ -63,7 +74,8 @@ export function cheapest<T extends { readonly price: number }>(
   isPossible: (candidate: T) => boolean,
 ): { readonly candidate: T; readonly cost: number } | undefined {
   let best: { readonly candidate: T; readonly cost: number } | undefined;
-  for (const candidate of candidates.toSorted((a, b) => a.price - b.price)) {
+  const queue = new PriceQueue(candidates);
+  for (let candidate = queue.next(); candidate; candidate = queue.next()) {
     if (best && candidate.price >= best.cost) break;
     if (!isPossible(candidate)) continue;
     const cost = candidate.price + trouble(candidate);
@@ -74,14 +86,16 @@ export function cheapest<T extends { readonly price: number }>(
 
 export function drawShelf(board: Board, shelf: Shelf, of: string): void {
   board.line(shelf.elbow, shelfEnd(shelf), 'dimension', of);
-  shelf.lines.forEach((line, i) => {
+  shelf.lines.lines.forEach((line, i) => {
     board.text(lineAt(shelf, i), line, { anchor: shelf.side === 1 ? 'start' : 'end', of });
   });
 }
 
 function lineBoxes(shelf: Shelf): Box[] {
-  const anchor = shelf.side === 1 ? 'start' : 'end';
-  return shelf.lines.map((line, i) => textBox(lineAt(shelf, i), line, { anchor }));
+  return shelf.lines.widths.map((width, i) => {
+    const at = lineAt(shelf, i);
+    return lineBox(shelf.side === 1 ? at.x : at.x - width, at.y, width, textHeight.dimension);
+  });
 }
 
 /** The base line of the first line is just above the shelf, the second hangs below it. */
@@ -91,7 +105,7 @@ function lineAt({ elbow, side }: Shelf, index: number): At {
 }
 
 function shelfEnd({ lines, elbow, side }: Shelf): At {
-  const widest = Math.max(0, ...lines.map((line) => textWidth(line, textHeight.dimension)));
+  const widest = Math.max(0, ...lines.widths);
   return { x: elbow.x + side * (widest + 1.2), y: elbow.y };
 }
 

@@ -29,19 +29,38 @@ export class Stretches {
 
   /** Those that may reach into a box. */
   near(box: Box): Stretch[] {
-    this.#question += 1;
     const found: Stretch[] = [];
-    for (let column = cellOf(box.left); column <= cellOf(box.right); column++) {
-      for (let row = cellOf(box.top); row <= cellOf(box.bottom); row++) {
-        for (const index of this.#cells.get(keyOf(column, row)) ?? []) {
+    this.some(box, (stretch) => found.push(stretch) < 0);
+    return found;
+  }
+
+  /** How many of those that may reach into a box are so. */
+  count(box: Box, isSo: (stretch: Stretch) => boolean): number {
+    let count = 0;
+    this.some(box, (stretch) => {
+      if (isSo(stretch)) count += 1;
+      return false;
+    });
+    return count;
+  }
+
+  /** Whether any of those that may reach into a box is so. */
+  some(box: Box, isSo: (stretch: Stretch) => boolean): boolean {
+    this.#question += 1;
+    const [right, top, bottom] = [cellOf(box.right), cellOf(box.top), cellOf(box.bottom)];
+    for (let column = cellOf(box.left); column <= right; column++) {
+      for (let row = top; row <= bottom; row++) {
+        const there = this.#cells.get(keyOf(column, row));
+        if (!there) continue;
+        for (const index of there) {
           const stretch = this.all[index];
           if (this.#asked[index] === this.#question || !stretch) continue;
           this.#asked[index] = this.#question;
-          found.push(stretch);
+          if (isSo(stretch)) return true;
         }
       }
     }
-    return found;
+    return false;
   }
 }
 

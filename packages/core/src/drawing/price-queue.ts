@@ -1,0 +1,46 @@
+/** Things by their price, the cheapest first, of equal ones the first given: a heap, for mostly only the first few are wanted. */
+export class PriceQueue<T extends { readonly price: number }> {
+  readonly #things: readonly T[];
+  /** Indices; none is dearer than the two below it. */
+  readonly #heap: Uint32Array;
+  #size: number;
+
+  constructor(things: readonly T[]) {
+    this.#things = things;
+    this.#size = things.length;
+    this.#heap = Uint32Array.from(things, (_, i) => i);
+    for (let i = (this.#size >> 1) - 1; i >= 0; i--) this.#sink(i);
+  }
+
+  /** The cheapest that is left; undefined when none is. */
+  next(): T | undefined {
+    if (this.#size === 0) return undefined;
+    const heap = this.#heap;
+    const first = this.#things[heap[0] ?? 0];
+    this.#size -= 1;
+    heap[0] = heap[this.#size] ?? 0;
+    this.#sink(0);
+    return first;
+  }
+
+  #sink(from: number): void {
+    const heap = this.#heap;
+    let at = from;
+    for (;;) {
+      const left = 2 * at + 1;
+      if (left >= this.#size) return;
+      const right = left + 1;
+      const below = right < this.#size && this.#isBefore(heap[right] ?? 0, heap[left] ?? 0) ? right : left;
+      const [one, other] = [heap[at] ?? 0, heap[below] ?? 0];
+      if (!this.#isBefore(other, one)) return;
+      heap[at] = other;
+      heap[below] = one;
+      at = below;
+    }
+  }
+
+  #isBefore(a: number, b: number): boolean {
+    const difference = (this.#things[a]?.price ?? 0) - (this.#things[b]?.price ?? 0);
+    return difference < 0 || (difference === 0 && a < b);
+  }
+}
