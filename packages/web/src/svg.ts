@@ -20,7 +20,7 @@ export function readPicture(text: string): SVGElement {
 
 function parsed(text: string): SVGElement {
   const read = new DOMParser().parseFromString(text, 'image/svg+xml');
-  const root = document.importNode(read.documentElement, true);
+  const root = document.adoptNode(read.documentElement);
   if (!(root instanceof SVGElement) || read.querySelector('parsererror')) throw new Error('the drawing is no SVG');
   return root;
 }

@@ -42,6 +42,7 @@ let desks = 0;
 export function openAssessor(): Assessor {
   desks += 1;
   const desk = desks;
+  assessing.warm();
   let shown: PageParts = { recovered: null };
   return {
     async page(document, signal, tell) {

@@ -19,6 +19,8 @@ export interface Host {
    * @throws Fault when the program failed at it
    */
   run(task: Task, options: RunOptions): Promise<unknown>;
+  /** Begins to load it and the workshop, for a task that is soon to come. */
+  warm(): void;
 }
 
 export interface RunOptions {
@@ -131,9 +133,20 @@ export function openHost({ start, patience, leave }: HostOptions): Host {
     } else worker?.postMessage({ say: 'leave', number } satisfies ToWorker);
   }
 
+  /** The workshop, once; changes follow by themselves. */
+  async function handOver(): Promise<void> {
+    const to = ready();
+    if (workshop !== undefined) return;
+    const document = await knownWorkshop();
+    if (workshop !== undefined) return;
+    workshop = document;
+    if (worker === to) to.postMessage({ say: 'workshop', document } satisfies ToWorker);
+  }
+
   return {
+    warm: () => void handOver(),
     async run(task, options) {
-      workshop ??= await knownWorkshopOf(ready());
+      await handOver();
       return new Promise((done, failed) => {
         if (options.signal?.aborted) return failed(options.signal.reason);
         count += 1;
@@ -144,11 +157,4 @@ export function openHost({ start, patience, leave }: HostOptions): Host {
       });
     },
   };
-
-  /** Handed over once; changes follow by themselves. */
-  async function knownWorkshopOf(to: Worker): Promise<Json> {
-    const document = await knownWorkshop();
-    if (workshop === undefined) to.postMessage({ say: 'workshop', document } satisfies ToWorker);
-    return document;
-  }
 }
