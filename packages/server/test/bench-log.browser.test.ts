@@ -14,9 +14,13 @@ afterAll(async () => {
 });
 
 const logged = (page: Page) => page.locator('.logged li');
-const begin = (page: Page) => page.getByRole('button', { name: 'Write at the machine' }).click();
+async function begin(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Write at the machine' }).click();
+  // The order of operations is the planner's; the tests need one that is turned.
+  await page.getByLabel('Operation', { exact: true }).selectOption('rough-turn-body');
+}
 
-async function inStore(job: string): Promise<{ kind: string; read?: string; asked?: string; operation?: string }[]> {
+async function inStore(job: string): Promise<{ kind: string; read?: string; asked?: string; of?: string }[]> {
   const answer = await fetch(`${screens.address}/api/jobs/${job}/bench-log`);
   return (await answer.json()).entries;
 }
@@ -40,7 +44,7 @@ describe('the log of the bench', () => {
         .waitFor();
       await expect
         .poll(() => inStore(job), patiently)
-        .toMatchObject([{ kind: 'pass', read: '34.25', asked, operation: '2' }]);
+        .toMatchObject([{ kind: 'pass', read: '34.25', asked, of: 'rough-turn-body' }]);
       expect(await page.locator('.which').textContent()).toContain('2 of 3');
       expect(await page.getByLabel('Asked, mm').inputValue()).not.toBe(asked);
       await page.locator('.lesson', { hasText: '+0.050 mm on average over one pass' }).waitFor();
@@ -86,6 +90,21 @@ describe('the log of the bench', () => {
     await page.getByText('for the network').first().waitFor({ state: 'detached' });
     expect(await logged(page).count()).toBe(3);
     expect((await inStore(job)).map((e) => e.read ?? e.kind)).toEqual(['34.22', '33.41', 'sound']);
+    await page.context().close();
+  });
+
+  it('delivers what was written without the network from whatever screen is open when it is back', async () => {
+    const job = await screens.copyOf('plunger');
+    const page = await screens.open(views.tablet, `jobs/${job}/bench`);
+    await begin(page);
+    await page.context().setOffline(true);
+    await page.getByRole('button', { name: 'It sang' }).click();
+    await page.getByText('One entry waits for the network').waitFor();
+    await page.getByRole('link', { name: 'Workshop' }).click();
+    await page.locator('.bench-log').waitFor({ state: 'detached' });
+    expect(await inStore(job)).toHaveLength(0);
+    await page.context().setOffline(false);
+    await expect.poll(() => inStore(job), patiently).toMatchObject([{ kind: 'sound', sound: 'sang' }]);
     await page.context().close();
   });
 

@@ -39,7 +39,7 @@ const pictures: readonly Picture[] = [
   { name: 'part', view: desk(1000), at: 'jobs/plunger/part', of: '#sheet' },
   { name: 'duty', view: desk(1000), at: 'jobs/plunger/duty', of: '#sheet', first: (page) => whyOf(page, 1) },
   { name: 'route', view: desk(1200), at: 'jobs/plunger/route', of: '#sheet' },
-  { name: 'bench', view: desk(1000), at: 'jobs/plunger/bench', of: '.dial' },
+  { name: 'bench', view: desk(1000), at: 'jobs/plunger/bench', of: '.dial:has(svg)' },
   { name: 'bench-log', view: tablet, at: 'jobs/plunger/bench', of: '.bench-log', first: writeAtTheMachine },
   { name: 'inspection', view: desk(1000), at: 'jobs/plunger/inspection', of: '#sheet' },
   { name: 'packet', view: desk(1000), at: 'jobs/plunger/record', of: '.packet-preview', first: lookAtThePacket },
@@ -90,6 +90,7 @@ async function whyOf(page: Page, place: number): Promise<void> {
 /** The readings are invented. */
 async function writeAtTheMachine(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Write at the machine' }).click();
+  await page.getByLabel('Operation', { exact: true }).selectOption('rough-turn-body');
   const asked = page.getByLabel('Asked, mm');
   for (const over of [0.02, 0.015]) {
     await page.getByLabel('Read, mm').fill((Number(await asked.inputValue()) + over).toFixed(3));

@@ -2,9 +2,11 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
+import { keepDelivering } from './bench/deliver.ts';
 import { applyTheme } from './use-theme.ts';
 
 applyTheme();
+keepDelivering();
 const place = document.getElementById('page');
 if (!place) throw new Error('the page has no place for its content');
 createRoot(place).render(

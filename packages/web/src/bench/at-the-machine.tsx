@@ -21,7 +21,7 @@ interface Props {
 
 export function AtTheMachine({ job, page, operations, log }: Props) {
   const [chosen, setChosen] = useState<string>();
-  const operation = operations.find((o) => o.number === (chosen ?? next(operations, log))) ?? operations[0];
+  const operation = operations.find((o) => o.id === (chosen ?? next(operations, log))) ?? operations[0];
   const [place, setPlace] = useState<number>();
   const at = Math.min(place ?? passesDone(operation, log), Math.max(0, (operation?.rows.length ?? 0) - 1));
   const row = operation?.rows[at];
@@ -78,15 +78,15 @@ export function AtTheMachine({ job, page, operations, log }: Props) {
         <label htmlFor="bench-operation">Operation</label>
         <select
           id="bench-operation"
-          value={operation.number}
+          value={operation.id}
           onChange={(e) => {
             setChosen(e.target.value);
             setPlace(undefined);
             setAsked(undefined);
           }}
         >
-          {operations.map(({ number, title }) => (
-            <option key={number} value={number}>
+          {operations.map(({ id, number, title }) => (
+            <option key={id} value={id}>
               {number}: {title}
             </option>
           ))}
@@ -206,19 +206,19 @@ const awakeWords = {
 
 /** The operation after the one that was written about last, once its table is through. */
 function next(operations: readonly Operation[], log: BenchLog): string | undefined {
-  const last = log.logged.find(({ entry, struck }) => !struck && entry.operation !== undefined)?.entry.operation;
-  const at = operations.findIndex((o) => o.number === last);
+  const last = log.logged.find(({ entry, struck }) => !struck && entry.of !== undefined)?.entry.of;
+  const at = operations.findIndex((o) => o.id === last);
   const current = operations[at];
-  if (!current) return operations.find((o) => o.rows.length > 0)?.number;
+  if (!current) return operations.find((o) => o.rows.length > 0)?.id;
   const through = passesDone(current, log) >= current.rows.length;
-  return (through ? operations.slice(at + 1).find((o) => o.rows.length > 0) : current)?.number ?? current.number;
+  return (through ? operations.slice(at + 1).find((o) => o.rows.length > 0) : current)?.id ?? current.id;
 }
 
 /** Rows of its tables that have a reading, counted from the first. */
 function passesDone(operation: Operation | undefined, { logged }: BenchLog): number {
   if (!operation) return 0;
   const done = logged.flatMap(({ entry, struck }) =>
-    entry.kind === 'pass' && !struck && entry.operation === operation.number ? [`${entry.table}|${entry.row}`] : [],
+    entry.kind === 'pass' && !struck && entry.of === operation.id ? [`${entry.table}|${entry.row}`] : [],
   );
   const last = operation.rows.findLastIndex((row) => done.includes(`${row.table}|${row.row}`));
   return last + 1;

@@ -1,7 +1,15 @@
 /** Entries that the server does not have yet, in the browser's own store: they outlive a reload and a lost network. */
 import { type BenchEntry, isEntry } from './entry.ts';
 
-const key = (job: string): string => `sparewright.bench.${job}`;
+const prefix = 'sparewright.bench.';
+const key = (job: string): string => prefix + job;
+
+/** Jobs of which something waits. */
+export function jobsWaiting(): string[] {
+  return Object.keys(localStorage)
+    .filter((name) => name.startsWith(prefix))
+    .map((name) => name.slice(prefix.length));
+}
 
 export function unsent(job: string): readonly BenchEntry[] {
   try {

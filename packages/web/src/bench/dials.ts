@@ -12,20 +12,32 @@ export interface DialRow {
 }
 
 export interface Operation {
+  /** Stays the same when other operations change. */
+  readonly id: string;
   readonly number: string;
   readonly title: string;
   readonly rows: readonly DialRow[];
 }
 
 const sizes = ['diameter after', 'to diameter', 'measured after'];
-const shown = ['turns', 'divisions', 'along: turns', 'across: turns', 'depth', 'depth so far', 'moves along'];
+const shown = [
+  'turns',
+  'divisions',
+  'along: turns',
+  'across: turns',
+  'depth',
+  'depth so far',
+  'depth of the point',
+  'moves along',
+];
 
-export function operationsOf(page: JobPage): Operation[] {
-  const dials = page.sheets.bench.filter((b) => b.kind === 'dial');
-  return (page.routing?.operations ?? []).map(({ number, title }) => ({
+export function operationsOf({ routing }: JobPage): Operation[] {
+  const planned = (routing?.operations ?? []).filter(({ wish }) => !wish?.skipped);
+  return planned.map(({ id, number, title, tables }) => ({
+    id,
     number: String(number),
     title,
-    rows: dials.filter((dial) => dial.operation === String(number)).flatMap(rowsOf),
+    rows: tables.flatMap(rowsOf),
   }));
 }
 

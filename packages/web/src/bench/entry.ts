@@ -23,7 +23,9 @@ export type BenchEntry = Happened & {
   readonly job: string;
   /** By the clock of the device it was written on. */
   readonly at: string;
-  /** Number and title of the operation, as the route has them that day. */
+  /** The operation, by the name that stays when others change. */
+  readonly of?: string | undefined;
+  /** Its number and title, as the route has them that day. */
   readonly operation?: string | undefined;
   readonly title?: string | undefined;
 };
@@ -31,13 +33,19 @@ export type BenchEntry = Happened & {
 /** An entry for now; its id is made here, so that sending it twice keeps it once. */
 export function newEntry(
   job: string,
-  operation: { readonly number: string; readonly title: string } | undefined,
+  operation: { readonly id: string; readonly number: string; readonly title: string } | undefined,
   happened: Happened,
 ): BenchEntry {
   // A page that came over the network by plain HTTP has no crypto.randomUUID.
   const id = [...crypto.getRandomValues(new Uint32Array(4))].map((n) => n.toString(16).padStart(8, '0')).join('');
   const at = new Date().toISOString();
-  return { ...happened, id, job, at, ...(operation ? { operation: operation.number, title: operation.title } : {}) };
+  return {
+    ...happened,
+    id,
+    job,
+    at,
+    ...(operation ? { of: operation.id, operation: operation.number, title: operation.title } : {}),
+  };
 }
 
 /** What another program wrote in some other way is left out. */

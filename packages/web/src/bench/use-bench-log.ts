@@ -1,14 +1,13 @@
 /** The log of a job's bench on the page: what the server has, and what is still on its way there. */
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import { fetchJson, jobAddress, json, Refused } from '../ask-server.ts';
+import { fetchJson, jobAddress, Refused } from '../ask-server.ts';
 import { whenNews } from '../save/events.ts';
-import { hold, release, unsent } from './bench-outbox.ts';
+import { hold, unsent } from './bench-outbox.ts';
+import { deliver } from './deliver.ts';
 import { type BenchEntry, isEntry } from './entry.ts';
 
 /** Between two tries at a server that does not answer [ms]. */
 const retry = 2500;
-/** As many as the server takes at a time. */
-const most = 500;
 
 export interface Logged {
   readonly entry: BenchEntry;
@@ -26,12 +25,6 @@ export interface BenchLog {
   log(entry: BenchEntry): void;
 }
 
-interface Answer {
-  readonly accepted: readonly string[];
-  readonly known: readonly string[];
-  readonly refused: readonly { readonly id: string; readonly why: string }[];
-}
-
 export function useBenchLog(job: string): BenchLog {
   const [kept, setKept] = useState<readonly BenchEntry[]>([]);
   const [waiting, setWaiting] = useState<readonly BenchEntry[]>(() => unsent(job));
@@ -46,14 +39,8 @@ export function useBenchLog(job: string): BenchLog {
     let again = false;
 
     async function round(): Promise<void> {
-      const letters = unsent(job).slice(0, most);
-      if (letters.length > 0) {
-        const sent = { ...json('POST', { entries: letters }), signal: stop.signal };
-        const answer = await fetchJson<Answer>('/api/bench-log', sent);
-        const refused = answer.refused.map(({ why }) => why);
-        if (refused.length > 0) setTrouble(`Not kept: ${refused.join(' ')}`);
-        release(job, [...answer.accepted, ...answer.known, ...answer.refused.map(({ id }) => id)]);
-      }
+      const refused = await deliver(job, stop.signal);
+      if (refused.length > 0) setTrouble(`Not kept: ${refused.join(' ')}`);
       const { entries } = await fetchJson<{ entries: unknown[] }>(`${jobAddress(job)}/bench-log`, {
         signal: stop.signal,
       });
