@@ -3,7 +3,7 @@ import type { Finding } from '../finding.ts';
 import type { Chuck, Workshop } from '../lathe/schema.ts';
 import type { PartResult } from '../part/part-result.ts';
 import { type End, firstEndOut, firstHolding, type Holding, needsBlank, slender, takesCentre } from './hold.ts';
-import { firstItems, type Weighed, weighed } from './holding-cost.ts';
+import { firstItems, splitClose, type Weighed, weighed } from './holding-cost.ts';
 import type { HoldingChoice, Stock } from './route-result.ts';
 import type { RouteWishes } from './schema.ts';
 import { type SecondChoice, secondHoldings } from './second-holding.ts';
@@ -72,7 +72,8 @@ export function compareHoldings(
 
 function firstChoice(part: PartResult, workshop: Workshop, chuck: Chuck, wishes: RouteWishes | undefined): FirstChoice {
   const { stock, findings } = chooseStock(part, workshop, chuck, wishes, needsBlank(part, wishes));
-  const holding = firstHolding(part, workshop, chuck, stock.diameter, wishes);
+  const held = firstHolding(part, workshop, chuck, stock.diameter, wishes);
+  const holding = { ...held, setup: { ...held.setup, why: [togetherWords(part, held), ...held.setup.why] } };
   const { endOut, tailstock } = holding.setup;
   const isSlender = slender(holding.sections, endOut, holding.jaw);
   return {
@@ -83,4 +84,11 @@ function firstChoice(part: PartResult, workshop: Workshop, chuck: Chuck, wishes:
     weighed: weighed(firstItems(part, holding.sections, endOut, { tailstock, slender: isSlender })),
     seconds: secondHoldings(part, workshop, holding, wishes),
   };
+}
+
+/** Whether what must run true with each other is turned in one setup. */
+function togetherWords(part: PartResult, { sections, setup }: Holding): string {
+  const apart = splitClose(part, sections, setup.endOut);
+  if (apart.length === 0) return 'All close diameters are turned in one setup, so that they run true with each other.';
+  return `Close diameters come apart: ${apart.join(', ')} ${apart.length === 1 ? 'is' : 'are'} left for the other setup and must be dialled in well.`;
 }

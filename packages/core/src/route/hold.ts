@@ -130,7 +130,7 @@ export function firstHolding(
       why: [
         blank
           ? 'The part is thinner on both sides of its thickest section: each side is turned with the other in the chuck, so that little stands out.'
-          : 'Everything that must run true with each other is turned in this one setup.',
+          : 'Most of the part is turned in this one setup.',
         'The thickest section is next to the chuck, so the work is stiffest where it is cut hardest.',
       ],
       cautions:

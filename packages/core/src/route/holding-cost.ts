@@ -76,7 +76,7 @@ function slenderAlone({ tailstock, slender }: { readonly tailstock: boolean; rea
 }
 
 /** Close surfaces, bores as well, that the first setup does not cut while it cuts others that are close. */
-function splitClose(part: PartResult, here: readonly Placed<OutsideSection>[], end: 'left' | 'right'): string[] {
+export function splitClose(part: PartResult, here: readonly Placed<OutsideSection>[], end: 'left' | 'right'): string[] {
   const close = [
     ...part.outside.map((s) => ({ feature: s.feature, isHere: here.includes(s) })),
     ...part.inside.map((s) => ({ feature: s.feature, isHere: s.side === `inside ${end}` })),
