@@ -7,6 +7,7 @@ import type { MetrePerMinute } from '../units/quantities.ts';
 import type { CutForces } from './cut-forces.ts';
 import type { PreparedSetup } from './prepare-setup.ts';
 import { chatterMargins } from './singing-limit.ts';
+import { inOrder } from './size-after.ts';
 
 /** How near a cut is to singing. */
 export interface Chatter {
@@ -51,7 +52,7 @@ function rounded(sings: number, draws: number): number {
  * so that the answer moves evenly with the cut.
  */
 export function chatterFromFew(prepared: PreparedSetup, forces: CutForces, speed: MetrePerMinute): number {
-  const margins = chatterMargins(prepared.drawn, prepared.setup.cutter.edge, forces, speed).sort();
+  const margins = inOrder(chatterMargins(prepared.drawn, prepared.setup.cutter.edge, forces, speed));
   const n = margins.length;
   const at = (share: number) => margins[Math.min(n - 1, Math.floor(share * n))] ?? 0;
   // A quarter to three quarters of a normal distribution span 1.349 standard deviations.

@@ -33,6 +33,24 @@ export interface KnownLathe extends DrawnLathe {
   readonly lathe: Workshop['lathe'];
 }
 
+/** Forces against depth, by everything they hang on but the feed, and then by feed: operations of a route share their cutters. */
+const forceLadders = new WeakMap<KnownLathe, Map<string, Map<MmPerRev, ForceLadder>>>();
+
+function laddersFor(
+  known: KnownLathe,
+  { operation, cutter }: Setup,
+  material: CutMaterial,
+): Map<MmPerRev, ForceLadder> {
+  const { noseRadius, approachAngle, rake, edge } = cutter;
+  const { specificForce, exponent, rakeReference = 0 } = material.cutData;
+  const key = [operation, noseRadius, approachAngle, rake, edge, specificForce, exponent, rakeReference].join();
+  const all = forceLadders.get(known) ?? new Map<string, Map<MmPerRev, ForceLadder>>();
+  forceLadders.set(known, all);
+  const found = all.get(key) ?? new Map<MmPerRev, ForceLadder>();
+  all.set(key, found);
+  return found;
+}
+
 /** How one cut fares. `size.most` is the greatest error one pass leaves, `size.taper` the difference along the work. */
 export interface Fares extends JudgedCut {
   /** `goes`: everything good. `goes if`: something marginal. `not on this lathe`: something bad, at this depth, feed and speed. */
@@ -81,13 +99,12 @@ export function judgeOf(known: KnownLathe, setup: Setup, material: CutMaterial):
   const floating = { axialFloat: axialFloatOf(known.lathe), ...setup };
   const prepared = prepareWith(known, floating, material);
   const efficiency = known.lathe.drive.efficiency ?? usualEfficiency;
-  const ladders = new Map<MmPerRev, { readonly deepest: Mm; readonly ladder: ForceLadder }>();
+  const ladders = laddersFor(known, setup, material);
   const ladderFor = (depth: Mm, feed: MmPerRev) => {
     const before = ladders.get(feed);
-    if (before && before.deepest >= depth) return before.ladder;
-    const deepest = Math.max(2 * depth, setup.cutter.maxDepth);
-    const ladder = forceLadder(setup, material, feed, deepest, fewRungs);
-    ladders.set(feed, { deepest, ladder });
+    if (before && (before.depths.at(-1) ?? 0) >= depth) return before;
+    const ladder = forceLadder(setup, material, feed, Math.max(2 * depth, setup.cutter.maxDepth), fewRungs);
+    ladders.set(feed, ladder);
     return ladder;
   };
   return (asked) => {
