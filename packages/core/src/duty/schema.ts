@@ -13,6 +13,7 @@ export function mateSchema(unit: LengthUnit) {
     name: textField('what it is', 120),
     kind: z.enum(['bore', 'shaft']).describe('the mate is the hole, or the mate is the shaft'),
     with: z.string().max(130).describe('dimension of the new part that meets it: guide.diameter'),
+    sameAs: idField.describe('mate that is the same piece: a bore in which two sections run').optional(),
     size: sizeField(unit, 'its size as it is today, or as the manual gives it').optional(),
     material: z.string().max(80).optional(),
     wanted: z

@@ -70,7 +70,7 @@ test('any readings whatever', () => {
         check(recover({ evidence: { readings }, gauges, features, mates, machine: { country } }));
       },
     ),
-    { numRuns: 60 },
+    { numRuns: 60, interruptAfterTimeLimit: 2500 },
   );
 });
 
@@ -95,7 +95,7 @@ test('the order of the readings does not matter', () => {
         expect(ask(values.toReversed())).toBeCloseTo(ask(values), 6);
       },
     ),
-    { numRuns: 15 },
+    { numRuns: 15, interruptAfterTimeLimit: 2000 },
   );
 });
 

@@ -23,6 +23,8 @@ export interface RecoverMate {
   readonly name: string;
   readonly kind: 'bore' | 'shaft';
   readonly with: string;
+  /** The mate that is the same piece. */
+  readonly sameAs?: string | undefined;
   readonly size?: TolerancedSize | undefined;
   readonly wanted?: { readonly least: Mm; readonly most: Mm } | undefined;
 }

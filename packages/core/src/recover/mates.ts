@@ -4,8 +4,11 @@
  *
  *     P(h, g) = P(h) · (κ [same nominal] P(class of g) + (1 − κ) P(g))
  */
+import type { Reading } from '../evidence/schema.ts';
 import type { Mm } from '../units/quantities.ts';
+import type { RecoverMate } from './features.ts';
 import type { Hypothesis, PerHabit } from './hypotheses.ts';
+import { isEntered } from './measure.ts';
 import { evidenceByHabit, type Weighed } from './posterior.ts';
 import type { SizeEvidence } from './size.ts';
 
@@ -81,4 +84,31 @@ export function joinMates(
       return { ...mate, weighed, byHabit: evidenceByHabit(weighed) };
     }),
   };
+}
+
+/** Entries of one and the same piece: a bore in which two sections run, entered for each of them. */
+export function samePieces(mates: readonly RecoverMate[]): string[][] {
+  const groups = new Map<string, string[]>();
+  for (const { id, kind, sameAs } of mates) {
+    const first = mates.find((m) => m.id === sameAs && m.kind === kind && m.sameAs === undefined)?.id ?? id;
+    groups.set(first, [...(groups.get(first) ?? []), id]);
+  }
+  return [...groups.values()].filter((ids) => ids.length > 1);
+}
+
+/** Readings of one piece count for it whichever of its entries they were written under; what was measured goes before what was entered. */
+export function pooled(
+  readingsOf: ReadonlyMap<string, readonly Reading[]>,
+  pieces: readonly (readonly string[])[],
+): ReadonlyMap<string, readonly Reading[]> {
+  const found = new Map(readingsOf);
+  for (const ids of pieces) {
+    const names = ids.map((id) => `${id}.size`);
+    const all = names.flatMap((name) => readingsOf.get(name) ?? []);
+    const measured = all.filter((r) => !isEntered(r));
+    const [first] = all;
+    const counted = measured.length > 0 ? measured : first ? [first] : [];
+    if (counted.length > 0) for (const name of names) found.set(name, counted);
+  }
+  return found;
 }

@@ -114,6 +114,33 @@ describe('neighbours and mates', () => {
     expect(chance(ask(shaft))).toBeLessThan(0.6);
   });
 
+  test('two lands in one bore: the sound one and the bore tell what the worn one was', () => {
+    const land: RecoverFeature = { ...guide, id: 'land.diameter', title: 'land' };
+    const bore = { id: 'bush', name: 'bush', kind: 'bore' as const, with: 'guide.diameter' };
+    const again = { ...bore, id: 'bush-2', with: 'land.diameter' };
+    const readings = [
+      read(11.6, { condition: 'worn' }),
+      read(11.975, { of: 'land.diameter' }),
+      read(11.977, { of: 'land.diameter' }),
+      read(12.01, { of: 'bush.size', gauge: 'b' }),
+    ];
+    const chance = (mates: readonly object[], of: string) =>
+      ask(readings, { features: [guide, land], mates: mates as (typeof bore)[] })
+        .sizes.find((s) => s.of === of)
+        ?.nominals.find((n) => n.written === '12')?.probability ?? 0;
+    const linked = [bore, { ...again, sameAs: 'bush' }];
+    expect(chance(linked, 'guide.diameter')).toBeGreaterThan(chance([bore], 'guide.diameter'));
+    expect(chance(linked, 'land.diameter')).toBeGreaterThan(0.95);
+    // The bore was measured once and counts for both entries.
+    const both = ask(readings, { features: [guide, land], mates: linked });
+    expect(both.sizes.map((s) => s.of).toSorted()).toEqual([
+      'bush-2.size',
+      'bush.size',
+      'guide.diameter',
+      'land.diameter',
+    ]);
+  });
+
   test('a mate that is only entered, not measured, still tells the nominal size', () => {
     const size = parseTolerancedSize('12 H8', 'mm');
     const mates = [{ id: 'bush', name: 'bush', kind: 'bore' as const, with: 'guide.diameter', size }];

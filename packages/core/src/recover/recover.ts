@@ -10,7 +10,7 @@ import { recoverCurves } from './curves.ts';
 import { describeSize, mateToday } from './describe-size.ts';
 import { featuresOf } from './features.ts';
 import { habitPrior, type PerHabit } from './hypotheses.ts';
-import { joinMates } from './mates.ts';
+import { joinMates, pooled, samePieces } from './mates.ts';
 import { enteredMates, measure } from './measure.ts';
 import { nextReadings } from './next-reading.ts';
 import type { Measured, RecoverInput } from './recover-input.ts';
@@ -32,13 +32,14 @@ export function recover(input: RecoverInput): RecoverResult {
     mates,
     hands: handsOf(written),
   };
-  const readingsOf = group([...written, ...entered.readings]);
+  const pieces = samePieces(mates);
+  const readingsOf = pooled(group([...written, ...entered.readings]), pieces);
   const measured = [...readingsOf].flatMap(([of, readings]) => {
     if (threaded.has(of) || isOfThread(of) || curveReading(of)) return [];
     const found = measure(of, readings, context, findings);
     return found ? [found] : [];
   });
-  const { joined, groups } = withMates(measured);
+  const { joined, groups } = withMates(measured, pieces);
   const threads = recoverThreads(input, readingsOf);
   const habits = [...groups, ...threads.byHabit].reduce(heard, habitPrior(input.machine));
   const sizes: RecoveredSize[] = joined.map((m) => {
@@ -78,12 +79,33 @@ function group(readings: readonly Reading[]): Map<string, Reading[]> {
 }
 
 /** Features with their mates' evidence worked in; and what each group says of the habit. */
-function withMates(measured: readonly Measured[]): { joined: Measured[]; groups: PerHabit[] } {
+function withMates(
+  measured: readonly Measured[],
+  pieces: readonly (readonly string[])[],
+): { joined: Measured[]; groups: PerHabit[] } {
   const joined: Measured[] = [];
   const groups: PerHabit[] = [];
   const taken = new Set<Measured>();
-  for (const m of measured.filter((one) => !one.mate)) {
-    const partners = measured.filter((p) => p.mate?.with === m.feature.id && p.turn !== m.turn);
+  const partnersOf = (m: Measured) => measured.filter((p) => p.mate?.with === m.feature.id && p.turn !== m.turn);
+  for (const ids of pieces) {
+    const sides = measured.filter((p) => p.mate && ids.includes(p.mate.id));
+    const features = measured.filter((m) => !m.mate && sides.some((p) => p.mate?.with === m.feature.id));
+    const [piece] = sides;
+    // A feature that works against another piece besides is heard with its own mates alone.
+    if (!piece || features.length < 2 || features.some((f) => !partnersOf(f).every((p) => sides.includes(p)))) continue;
+    const result = joinMates(
+      piece.evidence,
+      features.map((f) => f.evidence),
+    );
+    groups.push(result.feature.byHabit);
+    features.forEach((f, i) => {
+      joined.push({ ...f, evidence: result.mates[i] ?? f.evidence });
+    });
+    for (const side of sides) joined.push({ ...side, evidence: result.feature });
+    for (const one of [...features, ...sides]) taken.add(one);
+  }
+  for (const m of measured.filter((one) => !one.mate && !taken.has(one))) {
+    const partners = partnersOf(m).filter((p) => !taken.has(p));
     const result = joinMates(
       m.evidence,
       partners.map((p) => p.evidence),

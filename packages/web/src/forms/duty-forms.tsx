@@ -42,7 +42,7 @@ export function DutyForms({ form, sizes }: { readonly form: Form; readonly sizes
           column(text('material', 'Of')),
           { title: 'Clearance', fields: [size('wanted.least', 'Least'), size('wanted.most', 'Most')] },
         ]}
-        more={[text('note', 'Its state', { wide: true })]}
+        more={[choice('sameAs', 'The same piece as', { choices: against }), text('note', 'Its state', { wide: true })]}
         add={(document) => ({
           id: freeId('mate', listAt(document, mates)),
           name: 'mating part',
