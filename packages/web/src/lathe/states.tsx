@@ -5,7 +5,7 @@ import { freeId, isObject, listAt, type Path, textAt, valueAt, withValue } from 
 import { choice, text } from '../forms/fields.ts';
 import { Fields } from '../forms/record-table.tsx';
 import type { Form } from '../use-job.ts';
-import { rangeWords } from './figures.ts';
+import { type Range, rangeWords } from './figures.ts';
 import { changeable, partNames } from './part-names.ts';
 import { testKinds } from './test-kinds.ts';
 import { useAnswer } from './use-answer.ts';
@@ -126,6 +126,10 @@ function Compared({ document, named }: { readonly document: Json; readonly named
   const [a, b] = pair.map((id) => (named.some((s) => textAt(s, ['id']) === id) ? id : original));
   const before = useAnswer('lathe-knowledge', askedOf(document, a ?? original));
   const after = useAnswer('lathe-knowledge', askedOf(document, b ?? original));
+  const gives = [
+    useAnswer('stiffness-budget', askedOf(document, a ?? original)),
+    useAnswer('stiffness-budget', askedOf(document, b ?? original)),
+  ];
   const choices = [['', 'as it was at first'], ...named.map((s) => [textAt(s, ['id']), textAt(s, ['name'])])];
   const select = (which: 0 | 1, label: string) => (
     <label>
@@ -166,6 +170,20 @@ function Compared({ document, named }: { readonly document: Json; readonly named
             </tr>
           </thead>
           <tbody>
+            {gives[0]?.answer?.directions.map((d) => {
+              const other = gives[1]?.answer?.directions.find((o) => o.direction === d.direction);
+              return (
+                other && (
+                  <tr key={d.direction}>
+                    <th scope="row">
+                      A pin Ø10 × 40 gives, {directionWords[d.direction]} <span className="unit">µm under 100 N</span>
+                    </th>
+                    <td>{rangeWords(hundredfold(d.give))}</td>
+                    <td>{rangeWords(hundredfold(other.give))}</td>
+                  </tr>
+                )
+              );
+            })}
             {rows.map(({ e, other }) => (
               <tr key={e.id}>
                 <th scope="row">
@@ -181,6 +199,19 @@ function Compared({ document, named }: { readonly document: Json; readonly named
     </div>
   );
 }
+
+const directionWords = {
+  radial: 'away from the axis',
+  axial: 'along the axis',
+  tangential: 'the way of the cutting force',
+} as const;
+
+/** From micrometres for a newton to those for a hundred. */
+const hundredfold = ({ low, middle, high }: Range): Range => ({
+  low: 100 * low,
+  middle: 100 * middle,
+  high: 100 * high,
+});
 
 /** The state asked about; the first one is that of a workshop that says no other is there now. */
 function askedOf(workshop: Json, state: string): object {
