@@ -112,8 +112,8 @@ function otherEdges(part: PartResult, holding: Holding, corners: readonly Corner
   return {
     ...operation(holding, 'chamfer', `edges-${holding.setup.endOut}`, ids, Math.max(...sections.map((s) => s.largest))),
     title: `${chamfersOnly ? 'Chamfer' : 'Shape the edges:'} ${words.join(', ')}`,
-    from: Math.min(...sections.map((s) => s.from)),
-    to: Math.max(...sections.map((s) => s.to)),
+    from: edges[0]?.from ?? Math.min(...sections.map((s) => s.from)),
+    to: edges.at(-1)?.to ?? Math.max(...sections.map((s) => s.to)),
     task: { does: 'plain' },
     removes: { cuts: 'outside', to: edges },
     why:

@@ -252,6 +252,7 @@ function mouths(part: PartResult, holes: readonly Hole[], common: Common, end: E
   const first = edged[0];
   if (!first) return [];
   const edgeNames = edged.flatMap(({ section: { feature } }) => [`${feature.id}.startEdge`, `${feature.id}.endEdge`]);
+  const pieces = piecesOf(part, 'inside', edgeNames);
   const words = edged.map(({ section: { feature } }) => {
     const edges = [feature.startEdge, feature.endEdge].flatMap((e) => (e ? [e] : []));
     const sizes = edges.map((e) => {
@@ -269,10 +270,10 @@ function mouths(part: PartResult, holes: readonly Hole[], common: Common, end: E
       features: edged.map((h) => h.section.feature.id),
       diameter: Math.max(...edged.map((h) => h.section.largest)),
       title: `Shape the edges inside: ${words.join(', ')}`,
-      from: Math.min(...edged.map((h) => h.section.from)),
-      to: Math.max(...edged.map((h) => h.section.to)),
+      from: pieces[0]?.from ?? Math.min(...edged.map((h) => h.section.from)),
+      to: pieces.at(-1)?.to ?? Math.max(...edged.map((h) => h.section.to)),
       task: { does: 'plain' },
-      removes: { cuts: 'inside', to: piecesOf(part, 'inside', edgeNames) },
+      removes: { cuts: 'inside', to: pieces },
     },
   ];
 }
