@@ -113,6 +113,16 @@ describe('the operations of a route', () => {
     });
   });
 
+  it('are marked where they cut what is chosen on the drawing', async () => {
+    await screens.look('jobs/plunger/route', views.desktop, async (page) => {
+      await nameOf(page, 'Rough the body').waitFor();
+      expect(await page.locator('.op.chosen').count()).toBe(0);
+      await page.locator('.drawing [data-of^="seal-groove"] text').first().click();
+      await row(page, 'Cut the seal groove').and(page.locator('.chosen')).waitFor();
+      expect(await row(page, 'Rough the body').and(page.locator('.chosen')).count()).toBe(0);
+    });
+  });
+
   it('take wishes for setup, bar and number of parts', async () => {
     const id = await screens.copyOf('plunger');
     await screens.look(`jobs/${id}/route`, views.phone, async (page) => {

@@ -61,7 +61,7 @@ export function StageSheet({ id, job, page, stage, marks, choose, pointed }: Pro
           <h3 className="large">{afterTyping[stage]}</h3>
         </>
       )}
-      {stage === 'route' ? <RouteStage job={job} page={page} /> : <Blocks blocks={page.sheets[stage]} />}
+      {stage === 'route' ? <RouteStage job={job} page={page} marks={marks} /> : <Blocks blocks={page.sheets[stage]} />}
       {stage === 'part' && page.sizes.length > 0 && <SizeTable job={job} page={page} marks={marks} choose={choose} />}
       {afterTyping[stage] === undefined && (
         <StageForms job={job} page={page} stage={stage} pointed={pointed} marks={marks} />

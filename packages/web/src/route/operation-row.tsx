@@ -11,13 +11,15 @@ interface Props extends ComponentProps<typeof OperationDetail> {
   readonly drag: Drag;
   readonly isOpen: boolean;
   readonly toggle: () => void;
+  /** It cuts what is chosen on the drawing. */
+  readonly isChosen: boolean;
   readonly isKept: boolean;
   readonly move: (from: number, to: number) => void;
   readonly keep: () => void;
   readonly free: () => void;
 }
 
-export function OperationRow({ at, drag, isOpen, toggle, isKept, move, keep, free, ...shown }: Props) {
+export function OperationRow({ at, drag, isOpen, toggle, isChosen, isKept, move, keep, free, ...shown }: Props) {
   const { operation, route } = shown;
   const id = useId();
   const row = useRef<HTMLLIElement>(null);
@@ -62,6 +64,7 @@ export function OperationRow({ at, drag, isOpen, toggle, isKept, move, keep, fre
       className={[
         'op',
         isOpen ? 'open' : '',
+        isChosen ? 'chosen' : '',
         operation.wish?.skipped ? 'left-out' : '',
         drag.from === at ? 'dragged' : '',
         drag.to === at && drag.from !== undefined && drag.from !== at

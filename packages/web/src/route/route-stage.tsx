@@ -2,6 +2,7 @@
 import type { JobPage, OperationView, RouteView, SetupView } from '@sparewright/output/present/job-view';
 import { lazy, Suspense, useState } from 'react';
 import { listAt, type Path } from '../document.ts';
+import { belongsTo } from '../marks.ts';
 import { Blocks, Facts, Lines } from '../parts/blocks.tsx';
 import type { OpenJob } from '../use-job.ts';
 import { OperationRow } from './operation-row.tsx';
@@ -17,16 +18,18 @@ const orderPath: Path = ['route', 'order'];
 interface Props {
   readonly job: OpenJob;
   readonly page: JobPage;
+  /** Chosen on the drawing or by a finding. */
+  readonly marks: readonly string[];
 }
 
-export function RouteStage({ job, page }: Props) {
+export function RouteStage({ job, page, marks }: Props) {
   const route = page.routing;
   if (!route) return <Blocks blocks={page.sheets.route} />;
   return (
     <>
       <RouteWishes form={job} chucks={route.chucks} />
       <Times route={route} />
-      <Operations job={job} route={route} />
+      <Operations job={job} route={route} marks={marks} />
       <Suspense>
         <JobOnLathe route={route} />
       </Suspense>
@@ -52,7 +55,11 @@ function Times({ route: { time, compared } }: { readonly route: RouteView }) {
   );
 }
 
-function Operations({ job, route }: { readonly job: OpenJob; readonly route: RouteView }) {
+interface OperationsProps extends Pick<Props, 'job' | 'marks'> {
+  readonly route: RouteView;
+}
+
+function Operations({ job, route, marks }: OperationsProps) {
   const { operations, setups } = route;
   const [open, setOpen] = useState<string>();
   const [said, setSaid] = useState('');
@@ -118,6 +125,7 @@ function Operations({ job, route }: { readonly job: OpenJob; readonly route: Rou
                     drag={drag}
                     isOpen={open === o.id}
                     toggle={() => setOpen(open === o.id ? undefined : o.id)}
+                    isChosen={o.marks.some((of) => marks.some((mark) => belongsTo(of, mark) || belongsTo(mark, of)))}
                     isKept={order.includes(o.id)}
                     move={move}
                     keep={() => keep(at)}
