@@ -62,7 +62,11 @@ function jobBody(unit: LengthUnit) {
             .regex(/^[0-9a-f]{64}$/, 'the SHA-256 of the picture in hexadecimal digits')
             .describe('the picture among the attachments: SHA-256 of its content'),
           shows: textField('what it shows, in words for those who do not see it', 500).optional(),
-          of: z.string().max(130).describe('specimen, mate, feature or dimension it shows: guide.diameter').optional(),
+          of: z
+            .string()
+            .max(130)
+            .describe('specimen, mate, feature, dimension or reading it shows: guide.diameter')
+            .optional(),
           along: lengthField(unit, "place along the part from the feature's left end", { zero: true }).optional(),
         }),
       )

@@ -29,7 +29,7 @@ export function Photographs({ job, sizes, choose }: Props) {
   );
   const enlarge = (id: string, of: string): void => {
     setLarge(large === id ? undefined : id);
-    if (large !== id && of !== '') choose(of);
+    if (large !== id && of !== '') choose(markOf(job.document, of));
   };
   const remove = (at: number): void =>
     job.edit((document) =>
@@ -155,18 +155,34 @@ function Picker({
   );
 }
 
-/** Whatever a photograph can be of: originals, mates, and everything on the part. */
+function allReadings(document: Json | undefined): readonly Json[] {
+  return [...listAt(document, ['evidence', 'readings']), ...listAt(document, ['inspection', 'readings'])];
+}
+
+/** A reading stands on the drawing where its size does. */
+function markOf(document: Json | undefined, of: string): string {
+  const reading = allReadings(document).find((record) => textAt(record, ['id']) === of);
+  return reading === undefined ? of : textAt(reading, ['of']);
+}
+
+/** Whatever a photograph can be of: originals, mates, everything on the part, and single readings; none for the whole job. */
 function placesOf(document: Json | undefined, sizes: readonly SizeRow[]): Choice[] {
   const named = (path: readonly string[]): Choice[] =>
     listAt(document, path).map((record) => {
       const value = textAt(record, ['id']);
       return { value, words: textAt(record, ['name']) || value };
     });
+  const readings = allReadings(document).map((record) => {
+    const of = textAt(record, ['of']);
+    const title = sizes.find((s) => s.id === of)?.title ?? of.replaceAll('-', ' ').replace('.', ', ');
+    return { value: textAt(record, ['id']), words: `reading ${textAt(record, ['value'])}, ${title}` };
+  });
   const features = [...new Set(sizes.map(({ feature }) => feature))];
   return [
     ...named(['evidence', 'specimens']),
     ...named(['mates']),
     ...features.map((value) => ({ value, words: value.replaceAll('-', ' ') })),
     ...sizes.map(({ id, title }) => ({ value: id, words: title })),
+    ...readings,
   ];
 }
