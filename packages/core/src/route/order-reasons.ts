@@ -1,23 +1,28 @@
 /** Why an operation stands where it does: the rules that put it after others, and where they leave a choice what the choice saves. */
 import { type CostTerm, costOfBefore, costOfChange } from './order-cost.ts';
-import { type Ordered, rulesBetween } from './precedence.ts';
+import type { Between, Ordered } from './precedence.ts';
 
 /** The reasons at one place of an order. */
-export function reasonsToStand(placed: readonly Ordered[], at: number, wished: readonly string[]): string[] {
+export function reasonsToStand(
+  placed: readonly Ordered[],
+  at: number,
+  wished: readonly string[],
+  between: Between,
+): string[] {
   const own = placed[at];
   if (!own) return [];
-  const direct = placed.slice(0, at).filter((a) => rulesBetween(a, own).length > 0);
+  const direct = placed.slice(0, at).filter((a) => between(a, own).length > 0);
   // Only what stands directly before it is worth saying: that the end is faced first is said where it matters.
-  const last = direct.filter((a, i) => !direct.slice(i + 1).some((b) => rulesBetween(a, b).length > 0));
-  const ruled = last.flatMap((a) => rulesBetween(a, own).map((r) => r.why));
-  const chosen = wished.includes(own.id) ? ['It stands here as wished.'] : chosenAfter(placed, at);
+  const last = direct.filter((a, i) => !direct.slice(i + 1).some((b) => between(a, b).length > 0));
+  const ruled = last.flatMap((a) => between(a, own).map((r) => r.why));
+  const chosen = wished.includes(own.id) ? ['It stands here as wished.'] : chosenAfter(placed, at, between);
   return [...new Set([...ruled, ...chosen])];
 }
 
 /** What is saved by standing after the one before it and not the other way about, where the rules allow both. */
-function chosenAfter(placed: readonly Ordered[], at: number): string[] {
+function chosenAfter(placed: readonly Ordered[], at: number, between: Between): string[] {
   const [own, before] = [placed[at], placed[at - 1]];
-  if (!own || !before || rulesBetween(before, own).length > 0) return [];
+  if (!own || !before || between(before, own).length > 0) return [];
   const first = placed[at - 2];
   const after = placed[at + 1];
   const along = (...row: (Ordered | undefined)[]) =>

@@ -8,7 +8,7 @@
 import type { Second } from '../units/quantities.ts';
 import { costOfBefore, costOfChange, totalCost } from './order-cost.ts';
 import { reasonsToStand } from './order-reasons.ts';
-import { type Ordered, rulesBetween } from './precedence.ts';
+import { type Between, type Ordered, rulesAmong } from './precedence.ts';
 import type { BrokenRule } from './route-result.ts';
 
 export interface InOrder<T> {
@@ -33,13 +33,14 @@ export function inOrder<T extends Ordered>(
 ): InOrder<T>[] {
   return setups.flatMap((setup) => {
     const own = operations.filter((o) => o.setup === setup);
-    const must = precedenceOf(own, wished);
+    const between = rulesAmong(own);
+    const must = precedenceOf(own, wished, between);
     const { order } = cheapestOrder(own, must);
     const placed = order.flatMap((i) => own[i] ?? []);
     return placed.map((operation, at) => ({
       operation,
-      reasons: reasonsToStand(placed, at, wished),
-      breaks: brokenAt(placed, at),
+      reasons: reasonsToStand(placed, at, wished, between),
+      breaks: brokenAt(placed, at, between),
     }));
   });
 }
@@ -56,7 +57,11 @@ const wordSize = 30;
  *
  * @internal for tests beside {@link inOrder}
  */
-export function precedenceOf(operations: readonly Ordered[], wished: readonly string[]): Precedence {
+export function precedenceOf(
+  operations: readonly Ordered[],
+  wished: readonly string[],
+  between: Between = rulesAmong(operations),
+): Precedence {
   const n = operations.length;
   const words = Math.ceil(n / wordSize) || 1;
   const before = operations.map(() => new Array<number>(words).fill(0));
@@ -80,7 +85,7 @@ export function precedenceOf(operations: readonly Ordered[], wished: readonly st
   }
   for (const [b, later] of operations.entries()) {
     for (const [a, earlier] of operations.entries()) {
-      if (a === b || rulesBetween(earlier, later).length === 0) continue;
+      if (a === b || between(earlier, later).length === 0) continue;
       if (!has(a, b)) add(a, b);
       else if (chain.length === 0) throw new Error('the rules of precedence go round in a circle');
     }
@@ -155,10 +160,10 @@ function covers(done: Bits, wanted: Bits): boolean {
 }
 
 /** Rules by which something later in the order ought to have come before the one at a place. */
-function brokenAt(placed: readonly Ordered[], at: number): BrokenRule[] {
+function brokenAt(placed: readonly Ordered[], at: number, between: Between): BrokenRule[] {
   const own = placed[at];
   if (!own) return [];
   return placed
     .slice(at + 1)
-    .flatMap((later) => rulesBetween(later, own).map((r) => ({ rule: r.id, why: r.why, other: later.id })));
+    .flatMap((later) => between(later, own).map((r) => ({ rule: r.id, why: r.why, other: later.id })));
 }

@@ -217,17 +217,32 @@ function shareFeature(a: Ordered, b: Ordered): boolean {
 }
 
 /** Rules that may hold between two kinds, looked up once. */
-const ofKinds = new Map<string, readonly Rule[]>();
+const ofKinds = new Map<Kind, Map<Kind, readonly Rule[]>>();
 
 /** The rules that put `a` before `b`. */
-export function rulesBetween(a: Ordered, b: Ordered): readonly Rule[] {
-  const kinds = `${a.kind}|${b.kind}`;
-  let candidates = ofKinds.get(kinds);
+function rulesBetween(a: Ordered, b: Ordered): readonly Rule[] {
+  const own = ofKinds.get(a.kind) ?? new Map<Kind, readonly Rule[]>();
+  ofKinds.set(a.kind, own);
+  let candidates = own.get(b.kind);
   if (!candidates) {
     candidates = rules.filter((r) => r.before.includes(a.kind) && r.after.includes(b.kind));
-    ofKinds.set(kinds, candidates);
+    own.set(b.kind, candidates);
   }
   return candidates.length === 0 ? candidates : candidates.filter((r) => applies(r, a, b));
+}
+
+/** Looks up the rules that put one operation before another, worked out once for each pair. */
+export type Between = (a: Ordered, b: Ordered) => readonly Rule[];
+
+export function rulesAmong(operations: readonly Ordered[]): Between {
+  const places = new Map(operations.map((o, i) => [o, i]));
+  const known: (readonly Rule[])[] = [];
+  return (a, b) => {
+    const at = (places.get(a) ?? 0) * operations.length + (places.get(b) ?? 0);
+    const found = known[at] ?? rulesBetween(a, b);
+    known[at] = found;
+    return found;
+  };
 }
 
 /** Does the rule put `a` before `b`? */
