@@ -1,6 +1,6 @@
 /** The page: what the address names. */
-import { lazy, Suspense } from 'react';
-import { NotHere } from './help/not-here.tsx';
+import { Suspense } from 'react';
+import { later } from './later.tsx';
 import { JobScreen } from './parts/job-screen.tsx';
 import { usePlace } from './place.ts';
 import { NewJob } from './shelf/new-job.tsx';
@@ -8,8 +8,8 @@ import { Shelf } from './shelf/shelf.tsx';
 import { WorkshopScreen } from './workshop/workshop-screen.tsx';
 
 /** Read only when it is wanted. */
-const PairingScreen = lazy(() => import('./pairing/pairing-screen.tsx').catch(() => ({ default: NotHere })));
-const HelpScreen = lazy(() => import('./help/help-screen.tsx').catch(() => ({ default: NotHere })));
+const PairingScreen = later(() => import('./pairing/pairing-screen.tsx'));
+const HelpScreen = later(() => import('./help/help-screen.tsx'));
 
 export function App() {
   const place = usePlace();

@@ -3,6 +3,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
 import { keepDelivering } from './bench/deliver.ts';
+import { loadAhead } from './later.tsx';
 import { applyTheme } from './use-theme.ts';
 
 applyTheme();
@@ -14,3 +15,7 @@ createRoot(place).render(
     <App />
   </StrictMode>,
 );
+
+/** From the first picture until what else there is may be loaded [ms]. */
+const rest = 1500;
+setTimeout(loadAhead, rest);

@@ -1,10 +1,10 @@
 /** Help where one stands: names of the pieces that belong here, each unfolding in its place. */
-import { lazy, Suspense, useId, useState } from 'react';
+import { Suspense, useId, useState } from 'react';
+import { later } from '../later.tsx';
 import { linkTo } from '../place.ts';
-import { NotHere } from './not-here.tsx';
 import { isMeaning, type TopicId, titleOf } from './titles.ts';
 
-const TopicView = lazy(() => import('./topic-view.tsx').catch(() => ({ default: NotHere })));
+const TopicView = later(() => import('./topic-view.tsx'));
 
 /** More than these are folded away, for they would stand before what one came for. */
 const few = 5;

@@ -1,13 +1,14 @@
 /** The words and tables of a sheet, in the order in which the server gives them. */
 
 import type { FactView, SheetBlock, TableView } from '@sparewright/output/present/job-view';
-import { Fragment, lazy, Suspense } from 'react';
+import { Fragment, Suspense } from 'react';
 import { HelpHere } from '../help/in-place.tsx';
 import type { MeaningId } from '../help/titles.ts';
 import { meaningsIn } from '../help/where.ts';
+import { later } from '../later.tsx';
 
 /** Drawn below its table, and read only where there is one to draw. */
-const PassPicture = lazy(() => import('../lathe/pass-picture.tsx'));
+const PassPicture = later(() => import('../lathe/pass-picture.tsx'));
 
 /** Fewer passes are no curve. */
 const leastPasses = 3;

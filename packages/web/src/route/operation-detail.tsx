@@ -1,17 +1,18 @@
 /** Everything about one operation: reasons, the work at that moment, its cut, what follows from a wish, and how to wish otherwise. */
 import type { NoticeView, OperationView, RouteView, SetupView } from '@sparewright/output/present/job-view';
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
 import { textAt } from '../document.ts';
 import { choice, number, text } from '../forms/fields.ts';
 import { Fields } from '../forms/record-table.tsx';
+import { later } from '../later.tsx';
 import { Blocks, Facts, Lines } from '../parts/blocks.tsx';
 import { levelMarks, levelWords } from '../parts/levels.ts';
 import type { Form } from '../use-job.ts';
 import { changeForm } from './change-form.ts';
 
 /** Pictures and the model of the lathe are read only where they are looked at. */
-const OperationSketch = lazy(() => import('./operation-sketch.tsx').then((m) => ({ default: m.OperationSketch })));
-const CutOnLathe = lazy(() => import('../lathe/cut-on-lathe.tsx').then((m) => ({ default: m.CutOnLathe })));
+const OperationSketch = later(async () => ({ default: (await import('./operation-sketch.tsx')).OperationSketch }));
+const CutOnLathe = later(async () => ({ default: (await import('../lathe/cut-on-lathe.tsx')).CutOnLathe }));
 
 interface Props {
   readonly job: Form;

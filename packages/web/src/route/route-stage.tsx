@@ -1,7 +1,8 @@
 /** The route: what is wished, how long it takes, and the operations in order, to be moved, kept, left out or done otherwise. */
 import type { JobPage, OperationView, RouteView, SetupView } from '@sparewright/output/present/job-view';
-import { lazy, Suspense, useState } from 'react';
+import { Suspense, useState } from 'react';
 import { listAt, type Path } from '../document.ts';
+import { later } from '../later.tsx';
 import { belongsTo } from '../marks.ts';
 import { Blocks, Facts, Lines } from '../parts/blocks.tsx';
 import type { OpenJob } from '../use-job.ts';
@@ -11,7 +12,7 @@ import { RouteWishes } from './route-wishes.tsx';
 import { useDrag } from './use-drag.ts';
 
 /** Read only once there is a route to ask about. */
-const JobOnLathe = lazy(() => import('../lathe/job-on-lathe.tsx'));
+const JobOnLathe = later(() => import('../lathe/job-on-lathe.tsx'));
 
 const orderPath: Path = ['route', 'order'];
 

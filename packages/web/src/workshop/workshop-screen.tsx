@@ -1,10 +1,11 @@
 /** The workshop: the lathe, its cutters, drills and gauges, and the bars on the rack. Every job is worked out upon it. */
 import type { Json } from '@sparewright/core/job/merge';
-import { type KeyboardEvent, lazy, Suspense, useEffect } from 'react';
+import { type KeyboardEvent, Suspense, useEffect } from 'react';
 import { listAt, textAt, valueAt } from '../document.ts';
 import { Fields, RecordTable } from '../forms/record-table.tsx';
 import { HelpHere } from '../help/in-place.tsx';
 import { helpOfWorkshop } from '../help/where.ts';
+import { later } from '../later.tsx';
 import { testKinds } from '../lathe/test-kinds.ts';
 import { History } from '../parts/history.tsx';
 import { Choosing, Standing } from '../parts/standing.tsx';
@@ -14,7 +15,7 @@ import { type Open, useWorkshop } from '../use-job.ts';
 import { chucks, latheFields, lists, wholeWorkshop } from './workshop-fields.ts';
 
 /** Its pictures and what they rest on are read only when they are wanted. */
-const LatheKnown = lazy(() => import('../lathe/lathe-known.tsx'));
+const LatheKnown = later(() => import('../lathe/lathe-known.tsx'));
 
 const names: Readonly<Record<WorkshopPart, string>> = {
   lathe: 'Lathe',
