@@ -37,10 +37,10 @@ it('is kept by its content, described, shown large with its place on the drawing
     await page.getByLabel('Take a photograph').setInputFiles(sent);
     await pictures(page).getByRole('button', { name: 'Larger: photograph 1' }).waitFor();
     await page.getByLabel('What it shows, photograph 1').fill('Scores along the working end');
-    // A reading is marked where its size stands.
-    await page.getByLabel('Of, photograph 1').selectOption('p7');
+    // A reading is marked where its size stands; those of a groove stand together.
+    await page.getByLabel('Of, photograph 1').selectOption('p5');
     await page.getByRole('button', { name: 'Larger: photograph 1' }).click();
-    await page.locator('.drawing .chosen', { hasText: '18' }).first().waitFor();
+    await page.locator('.drawing .chosen', { hasText: '25.9' }).first().waitFor();
     await page.getByRole('button', { name: 'Smaller: photograph 1' }).click();
     await page.getByLabel('Of, photograph 1').selectOption('body.diameter');
     await page.getByLabel('Along, photograph 1').fill('12');

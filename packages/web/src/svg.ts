@@ -63,16 +63,24 @@ function nameButtons(root: SVGElement, sizes: readonly SizeRow[]): void {
 }
 
 export function markSvg(host: Element, marks: readonly string[], findings: readonly FindingView[]): void {
-  for (const item of host.querySelectorAll('[data-of]')) {
+  const items = [...host.querySelectorAll('[data-of]')];
+  const drawn = items.map((item) => item.getAttribute('data-of') ?? '');
+  const shown = marks.map((mark) => nearestDrawn(mark, drawn));
+  for (const item of items) {
     const of = item.getAttribute('data-of') ?? '';
     const level = findings.find((f) => f.level !== 'note' && f.marks.includes(of))?.level;
     item.classList.toggle(
       'chosen',
-      marks.some((mark) => belongsTo(of, mark)),
+      shown.some((mark) => belongsTo(of, mark)),
     );
     item.classList.toggle('found-stop', level === 'stop');
     item.classList.toggle('found-caution', level === 'caution');
   }
+}
+
+/** Sizes that share one note on the drawing, as those of a groove do, are found at their feature. */
+function nearestDrawn(mark: string, drawn: readonly string[]): string {
+  return drawn.some((of) => belongsTo(of, mark)) ? mark : mark.replace(/\.[^.]*$/, '');
 }
 
 /**
