@@ -113,7 +113,7 @@ writeFileSync(
           { x: g.features, y: g.edited.median, shape: 'dot' as const, meaning: 'accent' as const },
         ]),
       },
-      { units: 'mm', decimalSign: 'point' },
+      { decimalSign: 'point' },
     ),
     { theme: 'paper' },
   ),
