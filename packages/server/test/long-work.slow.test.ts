@@ -1,7 +1,7 @@
 import { readdirSync, utimesSync } from 'node:fs';
 import { join } from 'node:path';
+import { connect } from '@sparewright/store/connection';
 import { openStore } from '@sparewright/store/open-store';
-import Sqlite from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { startServer } from '../src/start.ts';
 import { places } from './places.ts';
@@ -55,8 +55,8 @@ describe('while long work is done', () => {
     const { document } = await (await app.get('/api/jobs/plunger?only=document')).json();
     expect(document.title).toBe('Plunger of an orchard sprayer pump');
     const [kept = ''] = readdirSync(app.folder).filter((name) => /before-restore.*\.db$/.test(name));
-    const old = new Sqlite(join(app.folder, kept));
-    expect(old.prepare("SELECT title FROM job WHERE title = 'Saved meanwhile'").all()).toHaveLength(1);
+    const old = connect(join(app.folder, kept));
+    expect(old.column('SELECT title FROM job')).toContain('Saved meanwhile');
     old.close();
     expect(readdirSync(app.folder).filter((name) => name.includes('unfinished'))).toEqual([]);
   });
@@ -83,8 +83,8 @@ test('at a start, photographs that were never put into a job go after a day', as
   const files = () => readdirSync(join(folder.path, 'attachments'));
   expect(files()).toEqual([hash]);
   // As if it had come two days ago.
-  const database = new Sqlite(join(folder.path, 'sparewright.db'));
-  database.prepare("UPDATE attachment SET added = '2020-01-01T00:00:00.000Z'").run();
+  const database = connect(join(folder.path, 'sparewright.db'));
+  database.script("UPDATE attachment SET added = '2020-01-01T00:00:00.000Z'");
   database.close();
   utimesSync(join(folder.path, 'attachments', hash), new Date('2020-01-01'), new Date('2020-01-01'));
   await (await start()).close();
