@@ -83,7 +83,7 @@ it('leads from five questions to a packet that says what was measured, decided, 
     };
     const expected = bounds[taken.split(' ')[1] ?? ''];
     if (!expected) throw new Error(`no bounds by hand for ${taken}`);
-    for (const bound of expected) expect(await fit.textContent()).toContain(bound);
+    for (const bound of expected) await expect.poll(() => fit.textContent(), { timeout: 8000 }).toContain(bound);
 
     // Route: operations in their order, on the demonstration lathe.
     await goToStage(page, 'Route');
