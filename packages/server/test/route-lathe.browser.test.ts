@@ -241,3 +241,25 @@ describe('what the lathe is known to do', () => {
     });
   });
 });
+
+describe('both screens', () => {
+  it.each(['dark', 'bench'])('have nothing that axe complains of, nor anything that sticks out: %s', async (theme) => {
+    await screens.look('jobs/valve-guide-pin/route', views.tablet, async (page) => {
+      const look = async () => {
+        await page.evaluate((t) => {
+          document.documentElement.dataset.theme = t;
+        }, theme);
+        expect(await complaintsOfAxe(page)).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(views.tablet.width);
+      };
+      await page.getByText('The whole job on this lathe').click();
+      await page.locator('.job-on-lathe figure').waitFor({ timeout: 30_000 });
+      await nameOf(page, 'Rough the guide').click();
+      await page.locator('.op.open .remedies').waitFor({ timeout: 30_000 });
+      await look();
+      await page.goto(`${screens.address}/workshop/known`);
+      await page.locator('.elements').waitFor({ timeout: 30_000 });
+      await look();
+    });
+  });
+});

@@ -31,16 +31,20 @@ export function OperationRow({ at, drag, isOpen, toggle, isChosen, isKept, move,
     held.current = document.activeElement;
     move(at, to);
   };
+  const place = useRef(at);
   // The row is the same one at another place, once it is worked out anew; what had the focus gets it back.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: it is the change of place that takes the focus away
   useLayoutEffect(() => {
+    if (place.current === at) return;
+    place.current = at;
     const before = held.current;
     held.current = null;
     if (!(before instanceof HTMLElement) || !row.current?.contains(before)) return;
+    // Who went on to something else meanwhile stays there.
+    if (document.activeElement !== document.body && document.activeElement !== before) return;
     before.focus({ preventScroll: true });
     if (document.activeElement !== before) name.current?.focus({ preventScroll: true });
     row.current.scrollIntoView({ block: 'nearest' });
-  }, [at]);
+  });
   const onKeyDown = (event: KeyboardEvent): void => {
     const step = { ArrowUp: -1, ArrowDown: 1 }[event.key];
     if (step === undefined || !event.altKey) return;
