@@ -45,7 +45,7 @@ export async function routeCommand(file: string, options: RouteOptions, terminal
     ...heading('Time'),
     ...paragraph(timeWords(route), { width, indent: 2 }),
     ...heading('Lay out before starting'),
-    ...layOutLines(route, read.job, terminal),
+    ...layOutLines(route, read.job, chosen.workshop, terminal),
     ...(route.findings.length > 0 ? heading('Findings of the route') : []),
     ...route.findings.flatMap((f) => plainFinding(f, terminal)),
     ...heading('Next'),

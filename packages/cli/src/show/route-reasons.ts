@@ -1,5 +1,6 @@
 /** Why a route is as it is, for a terminal: ways to hold the work against each other, and the reasons of every operation. */
 import type { Job } from '@sparewright/core/job/schema';
+import type { Workshop } from '@sparewright/core/lathe/schema';
 import type { RouteResult } from '@sparewright/core/route/route-result';
 import { presentProse } from '@sparewright/output/present/prose';
 import { presentSettings } from '@sparewright/output/present/settings';
@@ -25,7 +26,7 @@ export function holdingLines(route: RouteResult, { width, ink }: Terminal, all: 
 }
 
 function moreWords(others: number): string {
-  if (others === 0) return '; no other way was found';
+  if (others === 0) return '; the only way there was to weigh';
   return `; cheapest of ${others + 1} ways in time and risk`;
 }
 
@@ -37,7 +38,16 @@ export function reasonLines(route: RouteResult, job: Job, { width, ink }: Termin
   ]);
 }
 
-export function layOutLines(route: RouteResult, job: Job, { width }: Terminal): string[] {
+/** What the owner named stands as he named it; the rest speaks the job's unit. */
+export function layOutLines(
+  route: RouteResult,
+  job: Job,
+  workshop: Workshop | undefined,
+  { width }: Terminal,
+): string[] {
   const settings = presentSettings(job);
-  return route.needed.flatMap((n) => paragraph(presentProse(n, settings), { width, indent: 2, mark: '☐ ' }));
+  const named = new Set([...(workshop?.cutters ?? []), ...(workshop?.lathe.chucks ?? [])].map((t) => t.name));
+  return route.needed.flatMap((n) =>
+    paragraph(named.has(n) ? n : presentProse(n, settings), { width, indent: 2, mark: '☐ ' }),
+  );
 }

@@ -62,7 +62,7 @@ const judges = new WeakMap<KnownLathe, Map<string, Judge>>();
 export function judgeFor({ part, workshop, machining }: Scene, judged: Judged): Judge | undefined {
   const { material } = part;
   if (!material || !machining?.cutData) return undefined;
-  const setup = setupOf(material, judged);
+  const setup = setupOf(material, judged, workshop.lathe.tests?.shank);
   if (!setup) return undefined;
   const known = knownOf(workshop);
   const before = judges.get(known) ?? new Map<string, Judge>();
@@ -102,7 +102,11 @@ function keyOf(setup: LatheSetup, grade: string, cutter: Cutter): string {
   );
 }
 
-function setupOf(material: NonNullable<Scene['part']['material']>, judged: Judged): LatheSetup | undefined {
+function setupOf(
+  material: NonNullable<Scene['part']['material']>,
+  judged: Judged,
+  shank: Mm | undefined,
+): LatheSetup | undefined {
   const { cutter, holding, work, does } = judged;
   const { setup, jaw } = holding;
   const sections = simplified(beamOut(work, jaw, setup.endOut), stretches);
@@ -122,9 +126,10 @@ function setupOf(material: NonNullable<Scene['part']['material']>, judged: Judge
       poissonRatio: material.poisson,
       density: material.density,
       gripLength: setup.grip.length,
-      centreAt: setup.tailstock ? end : undefined,
+      // An end is faced before the centre comes up to it, and the centre is drawn back before cutting off.
+      centreAt: setup.tailstock && does !== 'facing' && does !== 'parting' ? end : undefined,
     },
-    cutter,
+    cutter: { ...cutter, shank },
     stations: [...new Set(places)],
     diameter: judged.diameter,
   };

@@ -43,6 +43,7 @@ function support(part: PartResult, holding: Holding): Finding[] {
         because: [],
         remedies: [],
       },
+      ...facedFarOut(setup),
     ];
   if (!slender(holding.sections, setup.endOut, holding.jaw)) return [];
   return [
@@ -60,6 +61,30 @@ function support(part: PartResult, holding: Holding): Finding[] {
             'Turn it in short stretches, letting the bar out as you go',
             'Use a steady',
           ],
+    },
+  ];
+}
+
+/** Unsupported further out than this many diameters an end is not faced without care; `common practice`. */
+const facedRatio = 5;
+
+/** The end is faced and centred before the tailstock can hold it. */
+function facedFarOut(setup: Holding['setup']): Finding[] {
+  const limit = facedRatio * setup.grip.diameter;
+  if (setup.out <= limit) return [];
+  return [
+    {
+      id: 'route.faced-far-out',
+      level: 'caution',
+      stage: 'route',
+      at: setup.id,
+      says: 'The end is faced and centred far out of the jaws, before the tailstock can support it.',
+      because: [{ what: 'standing out', value: setup.out, unit: 'mm', limit, source: 'common-practice' }],
+      remedies: [
+        'Face and centre it first with the work pushed back through the spindle, then let it out',
+        'Steady it beside the end',
+        'Slow speed and light cuts, hand near the switch',
+      ],
     },
   ];
 }

@@ -89,7 +89,8 @@ function latheSetup(
       poissonRatio: material.poisson,
       density: material.density,
       gripLength: held.grip.length,
-      centreAt: held.tailstock ? end : undefined,
+      // An end is faced before the centre comes up to it, and the centre is drawn back before cutting off.
+      centreAt: held.tailstock && operation !== 'facing' && operation !== 'parting' ? end : undefined,
     },
     cutter: { ...cutter, shank: workshop.lathe.tests?.shank },
     stations: [...new Set(places)],
