@@ -22,6 +22,8 @@ export const textHeight = { dimension: 2.5, title: 3.5, small: 1.8 } as const;
 
 /** Below the base line some letters and the brackets reach this share of the capitals' height. */
 const descent = 0.3;
+/** White left between a text and a line that runs past it. */
+const margin: Mm = 0.3;
 /** White left about every text. */
 const clearance: Mm = 0.6;
 
@@ -78,7 +80,11 @@ export class Board {
 
   /** Whether a line may run from a to b without passing through a text. */
   isClearOfText(line: Stretch): boolean {
-    return !this.texts.some((t) => passesThrough(line, grown(t, 0.3)));
+    const { left, top, right, bottom } = grown(boxOf(line), margin);
+    return !this.texts.some(
+      (t) =>
+        t.left < right && t.right > left && t.top < bottom && t.bottom > top && passesThrough(line, grown(t, margin)),
+    );
   }
 
   /** How many drawn lines a further line would cross. */

@@ -1,9 +1,19 @@
 /** Notes on oblique leaders, each set where it is crossed by nothing and its line is short. */
-import type { Radian } from '../units/quantities.ts';
+import type { Mm, Radian } from '../units/quantities.ts';
 import type { Board } from './board.ts';
 import type { At } from './scene.ts';
 import { arrowhead, arrowLength, bearing } from './shapes.ts';
-import { cheapest, drawShelf, mayStand, measured, rowHeights, type Shelf, troubleOf, type Zone } from './shelf.ts';
+import {
+  cheapest,
+  drawShelf,
+  type Lines,
+  mayStand,
+  measured,
+  rowHeights,
+  type Shelf,
+  troubleOf,
+  type Zone,
+} from './shelf.ts';
 
 /** A note that is looking for a place. */
 export interface Note {
@@ -45,11 +55,18 @@ export function placeBest(board: Board, ways: readonly { readonly note: Note; re
   const all = ways.flatMap(({ note, zone }, i) => candidates(note, zone, laterZone * i));
   const best = cheapest(
     all,
-    ({ touch, shelf }) => troubleOf(board, { a: touch, b: shelf.elbow }, shelf),
-    ({ touch, shelf, zone }) => mayStand(board, shelf, { a: touch, b: shelf.elbow }, zone.inside),
+    (candidate) => {
+      const shelf = shelfOf(candidate);
+      return troubleOf(board, { a: candidate.touch, b: shelf.elbow }, shelf);
+    },
+    (candidate) => {
+      const shelf = shelfOf(candidate);
+      return mayStand(board, shelf, { a: candidate.touch, b: shelf.elbow }, candidate.zone.inside);
+    },
   );
   if (!best) return false;
-  const { note, touch, shelf } = best.candidate;
+  const { note, touch } = best.candidate;
+  const shelf = shelfOf(best.candidate);
   board.line(touch, shelf.elbow, 'dimension', note.of);
   if (!note.bare) board.items.push(arrowhead(touch, bearing(shelf.elbow, touch), note.of));
   drawShelf(board, shelf, note.of);
@@ -60,8 +77,17 @@ interface Candidate {
   readonly note: Note;
   readonly zone: Zone;
   readonly touch: TouchAt;
-  readonly shelf: Shelf;
+  readonly lines: Lines;
+  /** Of the elbow. */
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly side: 1 | -1;
   readonly price: number;
+}
+
+/** Made only for those that are looked at: most never are. */
+function shelfOf({ lines, x, y, side }: Candidate): Shelf {
+  return { lines, elbow: { x, y }, side };
 }
 
 function candidates(note: Note, zone: Zone, extra: number): Candidate[] {
@@ -74,9 +100,9 @@ function candidates(note: Note, zone: Zone, extra: number): Candidate[] {
       if (rise < arrowLength) continue;
       for (const { tan, sin, slant } of slopes) {
         for (const side of [1, -1] as const) {
-          const elbow = { x: touch.x + (side * rise) / tan, y };
-          const price = rise / sin + slant + alongEdge(touch, elbow) + extra;
-          list.push({ note, zone, touch, shelf: { lines, elbow, side }, price });
+          const x = touch.x + (side * rise) / tan;
+          const price = rise / sin + slant + alongEdge(touch, x, y) + extra;
+          list.push({ note, zone, touch, lines, x, y, side, price });
         }
       }
     }
@@ -85,7 +111,7 @@ function candidates(note: Note, zone: Zone, extra: number): Candidate[] {
 }
 
 /** What it costs to run nearly along the edge that is touched. */
-function alongEdge(touch: TouchAt, elbow: At): number {
+function alongEdge(touch: TouchAt, x: Mm, y: Mm): number {
   if (touch.run === undefined) return 0;
-  return Math.abs(Math.sin(bearing(touch, elbow) - touch.run)) < 0.4 ? 40 : 0;
+  return Math.abs(Math.sin(bearing(touch, { x, y }) - touch.run)) < 0.4 ? 40 : 0;
 }
