@@ -71,17 +71,17 @@ function useDesk<View>(options: Omit<DeskOptions<View>, 'tell'>): Open<View> {
     setDesk(opened);
     return () => opened.close();
   }, [options]);
-  return useMemo(
+  const acts = useMemo(
     () => ({
-      ...state,
       address: options.address,
-      put: (path, value) => desk?.edit((document) => withValue(document, path, value)),
-      edit: (change) => desk?.edit(change),
+      put: (path: Path, value: Json | undefined) => desk?.edit((document) => withValue(document, path, value)),
+      edit: (change: (document: Json) => Json) => desk?.edit(change),
       undo: () => desk?.undo(),
       redo: () => desk?.redo(),
-      settle: (choice) => desk?.settle(choice),
+      settle: (choice: (path: string) => Side) => desk?.settle(choice),
       refresh: () => desk?.refresh(),
     }),
-    [state, desk, options],
+    [desk, options],
   );
+  return useMemo(() => ({ ...state, ...acts }), [state, acts]);
 }

@@ -2,6 +2,7 @@ import { cutterKinds, drillKinds } from '@sparewright/core/cutting/cutter';
 import { edgeConditions } from '@sparewright/core/cutting/edge';
 import { conditions, gaugeKinds } from '@sparewright/core/evidence/schema';
 import { hazards } from '@sparewright/core/job/schema';
+import { bearingKinds } from '@sparewright/core/lathe/prior-beliefs';
 import { roles } from '@sparewright/core/part/schema';
 import { expect, test } from 'vitest';
 import * as page from './choices.ts';
@@ -12,6 +13,7 @@ test('what can be chosen on the page is what a document may say', () => {
     roles: [...roles],
     conditions: [...conditions],
     gaugeKinds: [...gaugeKinds],
+    bearingKinds: [...bearingKinds],
     cutterKinds: [...cutterKinds],
     drillKinds: [...drillKinds],
     edgeConditions: [...edgeConditions],

@@ -29,6 +29,7 @@ export const gaugeKinds = [
   'radius gauges',
   'rule',
 ] as const;
+export const bearingKinds = ['deep groove', 'angular contact', 'taper roller', 'plain', 'unknown'] as const;
 export const cutterKinds = ['turning', 'facing', 'boring', 'grooving', 'parting', 'threading', 'form'] as const;
 export const drillKinds = ['twist', 'centre', 'flat-bottom', 'reamer'] as const;
 export const edgeConditions = ['sharp', 'honed', 'moulded'] as const;

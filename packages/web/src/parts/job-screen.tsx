@@ -1,13 +1,13 @@
 /** One job: its drawing, how its stages stand, the chosen stage as a sheet, and what was found. */
 
-import type { FindingView, StageName } from '@sparewright/output/present/job-view';
-import { useEffect, useRef, useState } from 'react';
+import type { FindingView, JobPage, StageName } from '@sparewright/output/present/job-view';
+import { memo, useDeferredValue, useEffect, useRef, useState } from 'react';
 import { allFindings } from '../evidence/all-findings.ts';
 import type { Pointed } from '../evidence/place-on-part.ts';
 import { belongsTo } from '../marks.ts';
 import { go } from '../place.ts';
 import { Ways } from '../shelf/screen-head.tsx';
-import { useJob } from '../use-job.ts';
+import { type OpenJob, useJob } from '../use-job.ts';
 import { Cautions } from './cautions.tsx';
 import { ChosenSizes } from './chosen-sizes.tsx';
 import { Drawing } from './drawing.tsx';
@@ -28,6 +28,8 @@ export function JobScreen({ id, stage }: Props) {
   const [pointed, setPointed] = useState<Pointed>();
   const chosen = useRef<HTMLDivElement>(null);
   const page = job.view;
+  // The drawing follows a keystroke first; sheet and findings come right after it.
+  const after = useDeferredValue(page) ?? page;
   const at = (next: StageName) => go({ screen: 'job', job: id, stage: next }, 'instead');
 
   useEffect(() => {
@@ -47,7 +49,7 @@ export function JobScreen({ id, stage }: Props) {
     at(finding.stage);
   };
 
-  if (!page)
+  if (!page || !after)
     return (
       <main className="only">
         <h1>Sparewright</h1>
@@ -73,18 +75,17 @@ export function JobScreen({ id, stage }: Props) {
         </div>
         <StageStrip stages={page.stages} stage={stage} choose={at} />
         <div className="below">
-          <StageSheet
+          <SheetAfter
             id={id}
             job={job}
-            page={page}
+            page={after}
             stage={stage}
             choose={(mark) => setMarks([mark])}
             marks={marks}
             pointed={pointed}
           />
           <div className="beside">
-            <Findings findings={allFindings(page)} marks={marks} choose={onFinding} />
-            <Cautions page={page} />
+            <FindingsAfter page={after} marks={marks} choose={onFinding} />
           </div>
         </div>
       </main>
@@ -95,3 +96,44 @@ export function JobScreen({ id, stage }: Props) {
     </>
   );
 }
+
+/** Not shown anew while only the view has changed that it does not show yet. */
+const SheetAfter = memo(
+  StageSheet,
+  (a, b) =>
+    a.id === b.id &&
+    a.page === b.page &&
+    a.stage === b.stage &&
+    a.marks === b.marks &&
+    a.pointed === b.pointed &&
+    isSameForm(a.job, b.job),
+);
+
+function isSameForm(a: OpenJob, b: OpenJob): boolean {
+  return (
+    a.document === b.document &&
+    a.refusals === b.refusals &&
+    a.revision === b.revision &&
+    a.standing === b.standing &&
+    a.trouble === b.trouble &&
+    a.disagreement === b.disagreement &&
+    a.steps === b.steps &&
+    a.put === b.put
+  );
+}
+
+interface FindingsProps {
+  readonly page: JobPage;
+  readonly marks: readonly string[];
+  readonly choose: (finding: FindingView) => void;
+}
+
+const FindingsAfter = memo(
+  ({ page, marks, choose }: FindingsProps) => (
+    <>
+      <Findings findings={allFindings(page)} marks={marks} choose={choose} />
+      <Cautions page={page} />
+    </>
+  ),
+  (a, b) => a.page === b.page && a.marks === b.marks,
+);

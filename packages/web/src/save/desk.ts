@@ -71,12 +71,15 @@ export interface DeskOptions<View> {
   readonly tell: (state: DeskState<View>) => void;
 }
 
+/** Always the same, so that who shows it sees that nothing has changed. */
+const none: DeskState<unknown>['refusals'] = {};
+
 export function unopened<View>(): DeskState<View> {
   return {
     document: undefined,
     view: undefined,
     revision: 0,
-    refusals: {},
+    refusals: none,
     trouble: '',
     standing: 'opening',
     busy: false,
@@ -145,7 +148,7 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
       });
       if (mine.signal.aborted) return;
       accepted = document;
-      set({ view, refusals: {}, trouble: '' });
+      set({ view, refusals: none, trouble: '' });
       settled(() => keep(document));
     } catch (error) {
       if (mine.signal.aborted || closed.signal.aborted) return;
@@ -252,7 +255,7 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
   function leave(): Promise<void> {
     if (refusedBy === 'server') dropLetter(key);
     const document = refusedBy === 'server' ? saved?.document : accepted;
-    set({ document, refusals: {}, trouble: '', standing: 'saved' });
+    set({ document, refusals: none, trouble: '', standing: 'saved' });
     return look();
   }
 

@@ -1,7 +1,7 @@
 /** The workshop's lists and the lathe's own numbers, as fields. */
 
 import { freeId, listAt, textAt, withValue } from '../document.ts';
-import { cutterKinds, drillKinds, edgeConditions, gaugeKinds } from '../forms/choices.ts';
+import { bearingKinds, cutterKinds, drillKinds, edgeConditions, gaugeKinds } from '../forms/choices.ts';
 import { choice, column, type FieldSpec, number, numbers, prose, size, text, words } from '../forms/fields.ts';
 import type { RecordTableSpec } from '../forms/record-table.tsx';
 import type { WorkshopPart } from '../place.ts';
@@ -61,6 +61,14 @@ export const latheFields: readonly { readonly title: string; readonly fields: re
       choice('drive.behaviour', 'Drive gives', { choices: words('constant power', 'constant torque'), needed: true }),
       number('drive.baseSpeed', 'Torque no longer rises below', { unit: 'rpm' }),
       numbers('feeds', 'Power feeds, one after the other', { unit: 'mm/rev', wide: true, needed: true }),
+    ],
+  },
+  {
+    title: 'Spindle and cutters',
+    fields: [
+      choice('tests.bearings', 'Bearings of the spindle', { choices: words(...bearingKinds) }),
+      size('tests.axialFloat', 'Spindle moves freely along its axis by'),
+      size('tests.shank', 'Shank of the cutters, square'),
     ],
   },
   {
