@@ -2,7 +2,7 @@
 import type { Cutter } from '../cutting/cutter.ts';
 import { minimumChip, rubbingFinding } from '../cutting/rubbing.ts';
 import type { Finding } from '../finding.ts';
-import type { Mm } from '../units/quantities.ts';
+import type { Mm, Rpm } from '../units/quantities.ts';
 import type { ChosenCut } from './choose-cut.ts';
 import type { Limit } from './cut-candidate.ts';
 import type { Draft } from './draft.ts';
@@ -203,7 +203,7 @@ export function curveHidden(draft: Draft, reached: Mm, length: Mm): Finding {
 }
 
 /** Power and give of a plunge, whose feed is the least a hand keeps up. */
-export function plungeFindings(draft: Draft, cut: CutNumbers): Finding[] {
+export function plungeFindings(draft: Draft, cut: CutNumbers, slowest: Rpm): Finding[] {
   const findings: Finding[] = [];
   const add = (id: string, says: string, because: Finding['because']) =>
     findings.push({
@@ -213,7 +213,11 @@ export function plungeFindings(draft: Draft, cut: CutNumbers): Finding[] {
       at: draft.id,
       says,
       because,
-      remedies: ['Use a narrower cutter and widen the groove', 'Slower speed', 'Saw the greater part by hand'],
+      remedies: [
+        'Use a narrower cutter and widen the groove',
+        ...(cut.speed > slowest + 1e-9 ? ['Slower speed'] : []),
+        'Saw the greater part by hand',
+      ],
     });
   if (cut.powerShare > usablePower)
     add('route.limit-power', 'The drive is hardly strong enough for this plunge.', [

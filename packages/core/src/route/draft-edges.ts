@@ -64,12 +64,19 @@ function relief(part: PartResult, holding: Holding, { section, edge, at }: Corne
   ];
 }
 
+/** A thread that stops further from the end of its section than this runs out within it [mm]. */
+const leastGap: Mm = 1;
+
 function threadChamfer(part: PartResult, holding: Holding, section: Placed<OutsideSection>): Draft {
   const { id } = section.feature;
-  const root = Math.min(...part.threads.filter((t) => t.on === id).map((t) => rootOf(t.thread)));
+  const threads = part.threads.filter((t) => t.on === id && t.side === 'external');
+  const root = Math.min(...threads.map((t) => rootOf(t.thread)));
+  const reached = (end: Mm) => threads.some((t) => Math.min(Math.abs(t.from - end), Math.abs(t.to - end)) < leastGap);
+  const relieved = part.grooves.some((g) => g.feature.on === id);
+  const ends = relieved || (reached(section.from) && reached(section.to)) ? 'both ends' : 'the open end';
   return {
     ...operation(holding, 'chamfer', `thread-${id}`, [id], section.largest),
-    title: `Chamfer both ends of ${called(part, id)} to below the root of the thread, ${inWords(root)}`,
+    title: `Chamfer ${ends} of ${called(part, id)} to below the root of the thread, ${inWords(root)}`,
     from: section.from,
     to: section.to,
     task: { does: 'plain' },

@@ -4,7 +4,7 @@
 
 import type { Workshop } from '../lathe/schema.ts';
 import { radiusAt } from '../part/outline-queries.ts';
-import type { PartResult, Placed } from '../part/part-result.ts';
+import type { Dimension, PartResult, Placed, PlacedThread } from '../part/part-result.ts';
 import type { OutsideSection } from '../part/schema.ts';
 import type { Mm } from '../units/quantities.ts';
 import { band, called, type Draft, dimensionOf, inWords, lengthInWords, middle, operation } from './draft.ts';
@@ -104,10 +104,11 @@ function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>
     case 'cylinder': {
       const dimension = dimensionOf(part, id, 'diameter');
       const thread = part.threads.find((t) => t.on === id);
-      const crest = thread && crestAim(thread.thread, 'external');
-      const fine = feature.finish !== undefined && feature.finish <= paperBelow && !thread;
-      const spread = lastCutSpread(workshop, s.largest, true);
       const limits = dimension ?? { max: s.largest, min: s.largest };
+      const apart = thread !== undefined && isCrestApart(part, s, thread, limits);
+      const crest = thread && !apart ? crestAim(thread.thread, 'external') : undefined;
+      const fine = feature.finish !== undefined && feature.finish <= paperBelow && !crest;
+      const spread = lastCutSpread(workshop, s.largest, true);
       const target = crest?.aim ?? Number(lastCutAim(limits, fine, spread).toFixed(3));
       const tolerance = crest ? crest.max - crest.min : band(dimension);
       const clear = roughedBetween(part, holding, s, true, roughTarget(s));
@@ -129,9 +130,10 @@ function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>
         removes: { cuts: 'outside', to: sectionOutside(part, s) },
         why: ['Two equal passes before the last one tell how much this cutter really takes.'],
       };
-      if (!fine) return [turn];
+      const turned = apart ? [turn, ...turnCrest(part, holding, s, thread, limits)] : [turn];
+      if (!fine) return turned;
       return [
-        turn,
+        ...turned,
         {
           ...operation(holding, 'polish', id, [id], s.largest),
           working,
@@ -186,6 +188,55 @@ function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>
       ];
     }
   }
+}
+
+type Limits = Pick<Dimension, 'max' | 'min'>;
+
+/** Plain metal of a section that is left beside a thread and its relief, longer than this, is a surface with limits of its own. */
+const leastPlain: Mm = 1;
+
+/** Whether only part of a section is threaded and the rest must not be turned down to the crests. */
+function isCrestApart(
+  part: PartResult,
+  s: Placed<OutsideSection>,
+  thread: PlacedThread,
+  { max, min }: Limits,
+): boolean {
+  const crest = crestAim(thread.thread, 'external');
+  if (!crest || (crest.aim >= min && crest.aim <= max)) return false;
+  const grooved = part.grooves.filter((g) => g.feature.on === s.feature.id);
+  const covered = [thread, ...grooved].reduce((sum, c) => sum + Math.min(c.to, s.to) - Math.max(c.from, s.from), 0);
+  return s.to - s.from - covered > leastPlain;
+}
+
+/** The crests of a thread that covers only part of its section, turned after the section has its own size. */
+function turnCrest(
+  part: PartResult,
+  holding: Holding,
+  s: Placed<OutsideSection>,
+  thread: PlacedThread,
+  { max, min }: Limits,
+): Draft[] {
+  const crest = crestAim(thread.thread, 'external');
+  if (!crest) return [];
+  const { aim } = crest;
+  const turn: Draft = {
+    ...operation(holding, 'finish turn', thread.id, [s.feature.id, thread.id], aim),
+    title: `Turn ${called(part, s.feature.id)} down to ${inWords(aim)} where the thread comes`,
+    from: thread.from,
+    to: thread.to,
+    task: {
+      does: 'turn',
+      target: aim,
+      stage: 'finish',
+      where: 'outside',
+      startDiameter: (max + min) / 2,
+      tolerance: crest.max - crest.min,
+      finish: undefined,
+    },
+    why: ['The crests are smaller than the rest of the section, which keeps the limits of its own.'],
+  };
+  return [turn];
 }
 
 function thinEnd(part: PartResult, s: Placed<OutsideSection>): End {

@@ -70,7 +70,7 @@ export function performGroove(
     cut,
     cutting: table.rows.length * ((60 * depth) / (cut.feed * cut.speed) + 20),
     tables: [table],
-    findings: [...findings, ...plungeFindings(draft, cut)],
+    findings: [...findings, ...plungeFindings(draft, cut, slowestOf(scene))],
     why: plungeWhy(scene, cutter, cut),
   };
 }
@@ -88,9 +88,13 @@ export function performPartOff(scene: Scene, draft: Draft, diameter: Mm, holding
     cutter,
     cut,
     cutting,
-    findings: cut ? plungeFindings(draft, cut) : [],
+    findings: cut ? plungeFindings(draft, cut, slowestOf(scene)) : [],
     why: cut ? plungeWhy(scene, cutter, cut) : [],
   };
+}
+
+function slowestOf({ workshop }: Scene): Rpm {
+  return Math.min(...spindleSpeeds(workshop.lathe));
 }
 
 function plungeWhy({ machining }: Scene, cutter: Cutter, cut: CutNumbers): string[] {

@@ -64,6 +64,8 @@ export const rules: readonly Rule[] = [
     why: 'The centre supports the work from here on.',
     before: ['centre'],
     after: turning,
+    // One that leads a drill belongs to its hole; one that carries the work belongs to no feature.
+    when: (centre) => centre.features.length === 0,
   },
   {
     id: 'pilot-before-drill',
