@@ -31,7 +31,7 @@ export function recoveredLines(result: RecoverResult, job: Job, terminal: Termin
     ...heading(s.title),
     ...line(`designed as: ${named(s.designs.map((d) => ({ name: d.written, probability: d.probability })))}`),
     ...s.made.flatMap((m) =>
-      line(`${m.specimen || 'as made'}: ${length(m.median)} as made, with 95 % between ${between(m.wide)}`),
+      line(`${m.specimen || 'as made'}: ${length(m.median)} as made, with 95 % from ${between(m.wide)}`),
     ),
     ...s.limits
       .slice(0, 1)

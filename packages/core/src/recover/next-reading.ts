@@ -204,6 +204,9 @@ function expected(
   return { gain: Math.max(0, gain), sureness: Math.min(1, sureness) };
 }
 
+/** Less sure than this one design is not told from another. */
+const surelyTold = 0.6;
+
 interface Proposed {
   readonly likelihood: SpecimenLikelihood;
   readonly gauge: Gauge;
@@ -222,13 +225,15 @@ function proposal(
     place === 'worn'
       ? 'once more where it worked, at the place that lost least'
       : isDiameter(m.feature.kind)
-        ? 'at a place that never wore: under a ring, beyond the stroke, by the shoulder'
+        ? m.feature.kind === 'outside diameter'
+          ? 'at a place that never wore: under a ring, beyond the stroke, by the shoulder'
+          : 'at a place that never wore'
         : 'between faces that never rubbed';
   const between = size.designs.slice(0, 2).map((d) => d.written);
   const now = size.designs[0]?.probability ?? 0;
   return {
     of: m.feature.id,
-    says: `Measure the ${m.feature.title}${name ? ` of "${name}"` : ''} ${where}, with ${gauge.name}. It should tell ${between.join(' from ')}: sure to ${percent(Math.max(now, sureness))} then, ${percent(now)} now.`,
+    says: `Measure the ${m.feature.title}${name ? ` of "${name}"` : ''} ${where}, with ${gauge.name}. ${sureness >= surelyTold ? 'It should tell' : 'It helps a little to tell'} ${between.join(' from ')}: sure to ${percent(Math.max(now, sureness))} then, ${percent(now)} now.`,
     gauge: gauge.id,
     specimen: specimen === '' ? undefined : specimen,
     gain,

@@ -8,6 +8,8 @@ const likenesses: Readonly<Record<string, string>> = {
   '″': '"',
   '′': "'",
   '‑': '-',
+  π: 'pi',
+  Φ: 'Phi',
   '\u00a0': ' ',
   '\u202f': ' ',
   '\u2009': ' ',
