@@ -27,12 +27,19 @@ export function recoveredLines(result: RecoverResult, job: Job, terminal: Termin
       .map((d) => `${d.name} ${percent(d.probability)}`)
       .join(', ');
 
+  const worn = ({ wear }: RecoveredSize): string[] =>
+    wear.length === 0
+      ? []
+      : line(`worn by, reading by reading: ${wear.map((w) => `${w.reading} ${length(w.likely)}`).join(', ')}`);
   const size = (s: RecoveredSize): string[] => [
     ...heading(s.title),
     ...line(`designed as: ${named(s.designs.map((d) => ({ name: d.written, probability: d.probability })))}`),
     ...s.made.flatMap((m) =>
-      line(`${m.specimen || 'as made'}: ${length(m.median)} as made, with 95 % from ${between(m.wide)}`),
+      line(
+        `${m.specimen === '' ? '' : `${m.specimen}: `}${length(m.median)} as made; half likely ${between(m.half)}, with 95 % ${between(m.wide)}`,
+      ),
     ),
+    ...worn(s),
     ...s.limits
       .slice(0, 1)
       .flatMap((l) => line(`make the new one ${length(l.min)} to ${length(l.max)} (${l.written}): ${l.why}`)),
@@ -70,7 +77,10 @@ function curveName({ shape, radius }: CurveShape, length: (mm: number) => string
   return radius === undefined ? name : `${name} of radius ${length(radius)}`;
 }
 
+/** Nothing is quite certain, nor quite impossible. */
 function percent(share: number): string {
+  if (share > 0 && share < 0.01) return 'under 1 %';
+  if (share < 1 && share > 0.99) return 'over 99 %';
   return `${Math.round(100 * share)} %`;
 }
 
