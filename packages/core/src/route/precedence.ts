@@ -61,11 +61,9 @@ export const rules: readonly Rule[] = [
   },
   {
     id: 'centre-before-turning',
-    why: 'The centre supports the work from here on.',
+    why: 'A centre is drilled while the end is stout; one that carries the work carries it from here on.',
     before: ['centre'],
     after: turning,
-    // One that leads a drill belongs to its hole; one that carries the work belongs to no feature.
-    when: (centre) => centre.features.length === 0,
   },
   {
     id: 'pilot-before-drill',
