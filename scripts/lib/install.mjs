@@ -1,6 +1,6 @@
 /** Brings a fresh clone to the point where it can be built and tested. Node built-ins only. */
-import { existsSync, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, realpathSync, statSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { onPath, root, run } from './run.mjs';
 
 /** Installs the packages of the lock file when they are missing or older than it. */
@@ -13,7 +13,7 @@ export async function ensurePackages() {
     existsSync(installed) ? 'package-lock.json is newer than node_modules: npm ci' : 'no node_modules: npm ci',
   );
   // The build that `prepare` would make comes later as a step of its own.
-  return run('npm', ['ci', '--no-fund', '--no-audit'], { env: { SPAREWRIGHT_SKIP_PREPARE: '1' } });
+  return run('npm', ['ci', '--no-fund', '--no-audit'], { env: { SPAREWRIGHT_SKIP_PREPARE: '1', ...ownHeaders() } });
 }
 
 const wanted = [
@@ -38,4 +38,13 @@ export async function ensurePrograms() {
     console.error(`${program} is missing (Debian package ${debian}): ${why}. Install it and run again.`);
   }
   return still.length === 0;
+}
+
+/**
+ * Where the database's binary cannot be fetched it is compiled; node's own headers, where they lie beside it, serve for that
+ * without fetching them either.
+ */
+function ownHeaders() {
+  const prefix = dirname(dirname(realpathSync(process.execPath)));
+  return existsSync(join(prefix, 'include/node/node.h')) ? { npm_config_nodedir: prefix } : {};
 }
