@@ -3,7 +3,8 @@
  */
 import type { Workshop } from '../lathe/schema.ts';
 import { innerRadiusAt } from '../part/outline-queries.ts';
-import type { PartResult } from '../part/part-result.ts';
+import type { PartResult, Placed } from '../part/part-result.ts';
+import type { Edge, InsideSection } from '../part/schema.ts';
 import type { Mm } from '../units/quantities.ts';
 import { band, called, type Draft, dimensionOf, inWords, lengthInWords, middle } from './draft.ts';
 import { type Drilled, drillHoles, type Hole } from './draft-holes.ts';
@@ -20,13 +21,15 @@ export function draftInside(part: PartResult, holding: Holding, workshop: Worksh
   const side = holding.setup.endOut === 'right' ? 'inside right' : 'inside left';
   const face = holding.setup.endOut === 'right' ? part.outline.length : 0;
   const bored = tooWide(part);
+  const through = throughBore(part);
+  const withOutside = through !== undefined && !bored.has(through.feature.id) && outsideDoneFirst(part, holding);
+  const entered = (s: Placed<InsideSection>) => (withOutside ? holding.setup.number === 1 : s.side === side);
   const holes = part.inside
-    .filter((s) => s.side === side && isInPart(part, s) && !bored.has(s.feature.id))
+    .filter((s) => entered(s) && isInPart(part, s) && !bored.has(s.feature.id))
     .map((section): Hole => {
       const depth = Math.max(Math.abs(section.from - face), Math.abs(section.to - face));
       return { section, depth, through: depth >= part.outline.length - 1e-6, fromLeft: face === 0 };
     });
-  if (holes.length === 0) return [];
   const common: Common = {
     setup: holding.setup.id,
     atFreeEnd: false,
@@ -35,6 +38,8 @@ export function draftInside(part: PartResult, holding: Holding, workshop: Worksh
     why: [],
     cautions: [],
   };
+  const mouthsHere = withOutside ? mouths(part, [mouthOf(through, face)], common, holding.setup.endOut) : undefined;
+  if (holes.length === 0) return mouthsHere ?? [];
   const centre: Draft = {
     ...common,
     id: `centre-for-drill-${holding.setup.endOut}`,
@@ -53,8 +58,42 @@ export function draftInside(part: PartResult, holding: Holding, workshop: Worksh
     ...holes.flatMap((hole) => boring(part, hole, drilled, common, face)),
     ...grooves(part, holes, common),
     ...threads(part, holes, common),
-    ...mouths(part, holes, common, holding.setup.endOut),
+    ...(mouthsHere ??
+      mouths(
+        part,
+        holes.flatMap(({ section }) => bothMouths(section)),
+        common,
+        holding.setup.endOut,
+      )),
   ];
+}
+
+/** The plain bore of a part that has one right through it and nothing else inside: it can be entered from either end. */
+export function throughBore(part: PartResult): Placed<InsideSection> | undefined {
+  const [only, ...others] = part.inside;
+  const plain = only?.feature.kind === 'bored' && !part.threads.some((t) => t.on === only.feature.id);
+  return part.outline.through && plain && others.length === 0 ? only : undefined;
+}
+
+/** Where the whole outside is turned in the first setup, a bore right through runs truest with it when it is bored there too. */
+function outsideDoneFirst(part: PartResult, { setup, sections }: Holding): boolean {
+  return setup.number === 1 ? sections.length === part.outside.length : sections.length === 0;
+}
+
+/** An edge of a bore that is shaped in a setup. */
+interface Mouth {
+  readonly section: Placed<InsideSection>;
+  readonly at: 'startEdge' | 'endEdge';
+}
+
+const bothMouths = (section: Placed<InsideSection>): Mouth[] => [
+  { section, at: 'startEdge' },
+  { section, at: 'endEdge' },
+];
+
+/** The edge at a face: a section begins at the face it is entered from. */
+function mouthOf(section: Placed<InsideSection>, face: Mm): Mouth {
+  return { section, at: (section.side === 'inside left') === (face === 0) ? 'startEdge' : 'endEdge' };
 }
 
 function boring(part: PartResult, hole: Hole, drilled: Drilled, common: Common, face: Mm): Draft[] {
@@ -246,34 +285,41 @@ function threads(part: PartResult, holes: readonly Hole[], common: Common): Draf
   });
 }
 
-/** All chamfers of these bores in one operation. */
-function mouths(part: PartResult, holes: readonly Hole[], common: Common, end: End): Draft[] {
-  const edged = holes.filter(({ section: { feature } }) => feature.startEdge || feature.endEdge);
-  const first = edged[0];
-  if (!first) return [];
-  const edgeNames = edged.flatMap(({ section: { feature } }) => [`${feature.id}.startEdge`, `${feature.id}.endEdge`]);
-  const pieces = piecesOf(part, 'inside', edgeNames);
-  const words = edged.map(({ section: { feature } }) => {
-    const edges = [feature.startEdge, feature.endEdge].flatMap((e) => (e ? [e] : []));
-    const sizes = edges.map((e) => {
-      if (e.kind === 'chamfer') return `${lengthInWords(e.size)} × ${e.angle ?? 45}°`;
-      if (e.kind === 'fillet') return `radius ${lengthInWords(e.radius)}`;
-      return `relief ${lengthInWords(e.width)} by ${lengthInWords(e.depth)} deep`;
-    });
-    return `${called(part, feature.id)} ${sizes.join(' and ')}`;
+/** All these edges of bores in one operation. */
+function mouths(part: PartResult, asked: readonly Mouth[], common: Common, end: End): Draft[] {
+  const edged = asked.flatMap(({ section, at }) => {
+    const edge = section.feature[at];
+    return edge ? [{ section, at, edge }] : [];
+  });
+  if (edged.length === 0) return [];
+  const sections = [...new Set(edged.map((e) => e.section))];
+  const pieces = piecesOf(
+    part,
+    'inside',
+    edged.map((e) => `${e.section.feature.id}.${e.at}`),
+  );
+  const words = sections.map((section) => {
+    const sizes = edged.filter((e) => e.section === section).map((e) => edgeInWords(e.edge));
+    return `${called(part, section.feature.id)} ${sizes.join(' and ')}`;
   });
   return [
     {
       ...common,
       id: `chamfer-inside-${end}`,
       kind: 'chamfer',
-      features: edged.map((h) => h.section.feature.id),
-      diameter: Math.max(...edged.map((h) => h.section.largest)),
+      features: sections.map((s) => s.feature.id),
+      diameter: Math.max(...sections.map((s) => s.largest)),
       title: `Shape the edges inside: ${words.join(', ')}`,
-      from: pieces[0]?.from ?? Math.min(...edged.map((h) => h.section.from)),
-      to: pieces.at(-1)?.to ?? Math.max(...edged.map((h) => h.section.to)),
+      from: pieces[0]?.from ?? Math.min(...sections.map((s) => s.from)),
+      to: pieces.at(-1)?.to ?? Math.max(...sections.map((s) => s.to)),
       task: { does: 'plain' },
       removes: { cuts: 'inside', to: pieces },
     },
   ];
+}
+
+function edgeInWords(edge: Edge): string {
+  if (edge.kind === 'chamfer') return `${lengthInWords(edge.size)} × ${edge.angle ?? 45}°`;
+  if (edge.kind === 'fillet') return `radius ${lengthInWords(edge.radius)}`;
+  return `relief ${lengthInWords(edge.width)} by ${lengthInWords(edge.depth)} deep`;
 }

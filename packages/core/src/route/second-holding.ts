@@ -8,6 +8,7 @@ import type { PartResult, Placed } from '../part/part-result.ts';
 import type { InsideSection, OutsideSection } from '../part/schema.ts';
 import { clamped, deflectionUnderUnitLoad, type MmPerNewton } from '../structure/stepped-beam.ts';
 import type { Mm, Newton } from '../units/quantities.ts';
+import { throughBore } from './draft-inside.ts';
 import { chuckFor, type End, type Holding, steel, wantsTailstock } from './hold.ts';
 import { type Aid, secondItems, type Weighed, weighed } from './holding-cost.ts';
 import { facingAllowance } from './practice.ts';
@@ -206,7 +207,7 @@ function mandrelChoice(part: PartResult, first: Holding, end: End): SecondChoice
   if (!part.outline.through || part.outside.some((s) => !first.sections.includes(s))) return undefined;
   const [bore] = part.inside
     .filter((s) => s.feature.kind === 'bored' && s.to - s.from >= leastMandrel && s.smallest >= leastMandrel)
-    .filter((s) => s.side === `inside ${first.setup.endOut}`)
+    .filter((s) => s === throughBore(part) || s.side === `inside ${first.setup.endOut}`)
     .filter((s) => !part.threads.some((t) => t.on === s.feature.id))
     .toSorted((a, b) => b.to - b.from - (a.to - a.from));
   if (!bore) return undefined;

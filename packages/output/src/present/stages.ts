@@ -15,12 +15,7 @@ export function presentStages(job: Job, assessment: Assessment): StageStanding[]
     { stage: 'evidence', stands: evidence(job, assessment) },
     { stage: 'part', stands: part ? design(part) : 'no part entered' },
     { stage: 'duty', stands: dutyWords(duty) },
-    {
-      stage: 'route',
-      stands: route
-        ? `${count(route.operations.length, 'operation')} in ${count(route.setups.length, 'setup')}, ${presentTime(route.time.likely)}`
-        : 'not planned',
-    },
+    { stage: 'route', stands: route ? planned(route) : 'not planned' },
     {
       stage: 'bench',
       stands: bench.stopPoints.length === 0 ? 'no stop points' : count(bench.stopPoints.length, 'stop point'),
@@ -46,6 +41,13 @@ function evidence(job: Job, { evidence: { gathered }, part }: Assessment): strin
 
 function design(part: NonNullable<Assessment['part']>): string {
   return `${count(part.dimensions.length, 'size')}, ${part.complete ? 'complete' : 'some still assumed'}`;
+}
+
+/** A time for work that cannot be done would say nothing. */
+function planned({ operations, setups, time, findings }: NonNullable<Assessment['route']>): string {
+  const stops = findings.filter((f) => f.level === 'stop').length;
+  const told = `${count(operations.length, 'operation')} in ${count(setups.length, 'setup')}`;
+  return `${told}, ${stops === 0 ? presentTime(time.likely) : `${count(stops, 'stop')} in the way`}`;
 }
 
 function dutyWords({ fits, checks }: Assessment['duty']): string {
