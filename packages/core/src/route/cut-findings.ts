@@ -202,8 +202,36 @@ export function curveHidden(draft: Draft, reached: Mm, length: Mm): Finding {
   };
 }
 
-/** Power and give of a plunge, whose feed is the least a hand keeps up. */
+/** Power, singing and give of a plunge, whose feed is the least a hand keeps up. */
 export function plungeFindings(draft: Draft, cut: CutNumbers, slowest: Rpm): Finding[] {
+  return handFedFindings(draft, cut, slowest, {
+    called: 'plunge',
+    lighter: 'Use a narrower cutter and widen the groove',
+    otherwise: 'Saw the greater part by hand',
+  });
+}
+
+/** The same of a stroke by hand along a cone or across a step. */
+export function strokeFindings(draft: Draft, cut: CutNumbers, slowest: Rpm): Finding[] {
+  return handFedFindings(draft, cut, slowest, {
+    called: 'stroke',
+    lighter: 'Take lighter strokes, more of them',
+    otherwise: 'A smaller nose radius or a sharper edge',
+  });
+}
+
+interface HandFedWords {
+  readonly called: string;
+  readonly lighter: string;
+  readonly otherwise: string;
+}
+
+function handFedFindings(
+  draft: Draft,
+  cut: CutNumbers,
+  slowest: Rpm,
+  { called, lighter, otherwise }: HandFedWords,
+): Finding[] {
   const findings: Finding[] = [];
   const add = (id: string, says: string, because: Finding['because']) =>
     findings.push({
@@ -213,22 +241,18 @@ export function plungeFindings(draft: Draft, cut: CutNumbers, slowest: Rpm): Fin
       at: draft.id,
       says,
       because,
-      remedies: [
-        'Use a narrower cutter and widen the groove',
-        ...(cut.speed > slowest + 1e-9 ? ['Slower speed'] : []),
-        'Saw the greater part by hand',
-      ],
+      remedies: [lighter, ...(cut.speed > slowest + 1e-9 ? ['Slower speed'] : []), otherwise],
     });
   if (cut.powerShare > usablePower)
-    add('route.limit-power', 'The drive is hardly strong enough for this plunge.', [
+    add('route.limit-power', `The drive is hardly strong enough for this ${called}.`, [
       { what: 'share of the drive', value: cut.powerShare, unit: '', limit: usablePower },
     ]);
   if ((cut.sings ?? 0) > singingBorne)
-    add('route.limit-sings', 'This plunge is likely to sing on this lathe.', [
+    add('route.limit-sings', `This ${called} is likely to sing on this lathe.`, [
       { what: 'probability that it sings', value: cut.sings ?? 0, unit: '', limit: singingBorne },
     ]);
   if (cut.bending > roughBending)
-    add('route.limit-bending', 'The work gives way under this plunge: it will dig in or sing.', [
+    add('route.limit-bending', `Work and cutter give way under this ${called}: it will dig in or sing.`, [
       { what: 'gives way on the diameter', value: cut.bending, unit: 'mm', limit: roughBending },
     ]);
   return findings;

@@ -3,8 +3,18 @@ import { exampleJob, exampleNames, exampleWorkshop } from '../../test/examples.t
 import { assess } from '../job/assess.ts';
 import { chancesAtSpeeds } from '../lathe/chance-at-speeds.ts';
 import { judgedCuts } from './judged-cuts.ts';
+import { singingBorne } from './practice.ts';
 
 const workshop = exampleWorkshop();
+
+test('a cone in a bore is turned no faster than it keeps quiet at, or is said to sing, and gives way by more than nothing', () => {
+  const route = assess(exampleJob('plunger'), workshop).route;
+  const cone = route?.operations.find((o) => o.kind === 'turn cone');
+  const sings = cone?.cut?.sings ?? Number.NaN;
+  const warned = route?.findings.some((f) => f.id === 'route.limit-sings' && f.at === cone?.id);
+  expect(sings <= singingBorne || (sings > singingBorne && warned)).toBe(true);
+  expect(cone?.cut?.bending).toBeGreaterThan(0.001);
+});
 
 describe.each(exampleNames)('the cuts of the %s', (name) => {
   const { route, part } = assess(exampleJob(name), workshop);
@@ -26,6 +36,7 @@ describe.each(exampleNames)('the cuts of the %s', (name) => {
   test('sing as likely as the route says, within what twelve draws can tell', () => {
     for (const cut of cuts) {
       const said = route.operations.find((o) => o.id === cut.id)?.cut?.sings;
+      expect(said, cut.id).toBeDefined();
       if (said === undefined || cut.setup.operation === 'parting') continue;
       // One standard deviation of a share of twelve draws beside one of 64 is 0.16.
       expect(Math.abs(chancesAtSpeeds(cut, workshop.lathe).own.chance - said), cut.id).toBeLessThan(0.24);

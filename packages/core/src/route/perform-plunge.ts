@@ -2,18 +2,17 @@
 import type { Cutter } from '../cutting/cutter.ts';
 import { groovingForce } from '../cutting/grooving.ts';
 import type { Finding } from '../finding.ts';
-import { spindleSpeeds } from '../lathe/drive.ts';
 import type { Judge } from '../lathe/judge.ts';
-import { type Mm, type Rpm, radians } from '../units/quantities.ts';
+import { type Mm, radians } from '../units/quantities.ts';
 import { handCutInWords } from './choice-in-words.ts';
 import { groovingCutter, partingCutter, sawGrooveDepth, worksInside } from './choose-cutter.ts';
 import { insideCutter, missingCutter, plungeFindings } from './cut-findings.ts';
 import type { Draft, Task } from './draft.ts';
 import { judgeFor } from './fares.ts';
+import { handFedCut, slowestOf } from './hand-fed.ts';
 import { giveOver, type Holding } from './hold.ts';
 import { type Machining, speedRange } from './machining.ts';
 import { handCut, noCuttingData, nothing, type Outcome, type Scene, speedBelow } from './outcome.ts';
-import { singingBorne, usablePower } from './practice.ts';
 import type { CutNumbers } from './route-result.ts';
 import { grooveTable } from './tables/groove-table.ts';
 import { after, largestBetween, type Workpiece } from './workpiece.ts';
@@ -70,7 +69,7 @@ export function performGroove(
     cut,
     cutting: table.rows.length * ((60 * depth) / (cut.feed * cut.speed) + 20),
     tables: [table],
-    findings: [...findings, ...plungeFindings(draft, cut, slowestOf(scene))],
+    findings: [...findings, ...plungeFindings(draft, cut, slowestOf(scene.workshop.lathe))],
     why: plungeWhy(scene, cutter, cut),
   };
 }
@@ -88,13 +87,9 @@ export function performPartOff(scene: Scene, draft: Draft, diameter: Mm, holding
     cutter,
     cut,
     cutting,
-    findings: cut ? plungeFindings(draft, cut, slowestOf(scene)) : [],
+    findings: cut ? plungeFindings(draft, cut, slowestOf(scene.workshop.lathe)) : [],
     why: cut ? plungeWhy(scene, cutter, cut) : [],
   };
-}
-
-function slowestOf({ workshop }: Scene): Rpm {
-  return Math.min(...spindleSpeeds(workshop.lathe));
 }
 
 function plungeWhy({ machining }: Scene, cutter: Cutter, cut: CutNumbers): string[] {
@@ -123,18 +118,15 @@ function plungeCut(
   });
   const { specificForce } = cutData;
   const top = speedBelow(scene.workshop.lathe, fastest, diameter);
-  const at = (speed: Rpm): CutNumbers => {
-    const cut = handCut(scene, { depth, feed: plungeFeed, speed, passes, diameter, force, yielding, specificForce });
-    const fares = judge?.({ depth: cutter.width ?? 2, feed: plungeFeed, speed });
-    return fares ? { ...cut, bending: 2 * fares.size.most.middle, sings: fares.chatter } : cut;
-  };
-  // A plunge cannot be made lighter than its width: where the drive is weak, slower is the only way.
-  const speeds = spindleSpeeds(scene.workshop.lathe).filter((rpm) => rpm <= top);
-  const cuts = (speeds.length > 0 ? speeds : [top]).map(at);
-  const strong = cuts.filter((c) => c.powerShare <= usablePower);
-  // Of those the drive turns, the fastest that keeps quiet; where none does, the quietest.
-  const quiet = strong.findLast((c) => (c.sings ?? 0) <= singingBorne);
-  return quiet ?? strong.toSorted((a, b) => (a.sings ?? 0) - (b.sings ?? 0))[0] ?? cuts[0];
+  return handFedCut({
+    lathe: scene.workshop.lathe,
+    top,
+    at: (speed) => handCut(scene, { depth, feed: plungeFeed, speed, passes, diameter, force, yielding, specificForce }),
+    judge,
+    // A plunge cannot be made lighter than its width: where the drive is weak, slower is the only way.
+    depth: cutter.width ?? 2,
+    sides: 2,
+  });
 }
 
 function plungeSpeed({ data }: Machining, cutter: Cutter): number | undefined {

@@ -3,10 +3,13 @@ import type { Cutter } from '../cutting/cutter.ts';
 import { turningForce } from '../cutting/turning-force.ts';
 import type { Finding } from '../finding.ts';
 import { type Mm, radians } from '../units/quantities.ts';
+import { giveOfBar } from './boring-bar.ts';
 import { handCutInWords } from './choice-in-words.ts';
 import { boringCutter, turningCutter } from './choose-cutter.ts';
-import { curveHidden, missingBar, missingCutter } from './cut-findings.ts';
+import { curveHidden, missingBar, missingCutter, strokeFindings } from './cut-findings.ts';
 import type { Draft, Task } from './draft.ts';
+import { judgeFor } from './fares.ts';
+import { handFedCut, slowestOf } from './hand-fed.ts';
 import { giveOver, type Holding } from './hold.ts';
 import { speedRange } from './machining.ts';
 import { handCut, nothing, type Outcome, type Scene, speedBelow } from './outcome.ts';
@@ -14,7 +17,7 @@ import type { CutNumbers } from './route-result.ts';
 import { sideLength } from './tables/cone-setting.ts';
 import { coneTable } from './tables/cone-table.ts';
 import { curveTable } from './tables/curve-table.ts';
-import { largestBetween, type Workpiece } from './workpiece.ts';
+import { after, largestBetween, type Workpiece } from './workpiece.ts';
 
 /** Feed by hand along a side or across a step; `common practice`. */
 const slideFeed = 0.05;
@@ -66,6 +69,7 @@ export function performCone(
     depth: stroke,
     passes: table.rows.length,
     where: task.where,
+    does: outside ? 'turning' : 'boring',
   });
   const time = cut ? (60 * side) / (cut.feed * cut.speed) : 40;
   return {
@@ -75,7 +79,10 @@ export function performCone(
     cutting: table.rows.length * (time + 15) + 600,
     tables: [table],
     why: slideWhy(scene, cutter, cut),
-    findings: travel !== undefined && travel < side ? [longerThanSlide(draft, side, travel)] : [],
+    findings: [
+      ...(travel !== undefined && travel < side ? [longerThanSlide(draft, side, travel)] : []),
+      ...(cut ? strokeFindings(draft, cut, slowestOf(workshop.lathe)) : []),
+    ],
   };
 }
 
@@ -128,6 +135,8 @@ export function performCurve(
     depth: Math.min(0.5, cutter.maxDepth),
     passes: table.rows.length,
     where: 'outside',
+    // Each step is cut like a face: the slide feeds inward to its stop.
+    does: 'facing',
   });
   return {
     ...nothing(),
@@ -135,7 +144,7 @@ export function performCurve(
     cut,
     cutting: 45 * table.rows.length + 900,
     tables: [table],
-    findings,
+    findings: [...findings, ...(cut ? strokeFindings(draft, cut, slowestOf(workshop.lathe)) : [])],
     why: slideWhy(scene, cutter, cut),
   };
 }
@@ -157,14 +166,22 @@ function slideWhy({ machining }: Scene, cutter: Cutter, cut: CutNumbers | undefi
   return cut && published ? [handCutInWords(cut, published.high)] : [];
 }
 
-/** A cut by hand at the speed published for finishing; nothing where none is published. */
+interface Stroke {
+  readonly diameter: Mm;
+  readonly depth: Mm;
+  readonly passes: number;
+  readonly where: 'outside' | 'bore';
+  readonly does: 'turning' | 'boring' | 'facing';
+}
+
+/** A cut by hand, no faster than published for finishing and slower where that sings; nothing where none is published. */
 function lightCut(
   scene: Scene,
   cutter: Cutter,
   draft: Draft,
   holding: Holding,
   work: Workpiece,
-  { diameter, depth, passes, where }: { diameter: Mm; depth: Mm; passes: number; where: 'outside' | 'bore' },
+  { diameter, depth, passes, where, does }: Stroke,
 ): CutNumbers | undefined {
   const { machining, workshop, part } = scene;
   const range = machining && speedRange(machining.data, cutter.material, 'finish');
@@ -179,14 +196,18 @@ function lightCut(
     cutData: machining.cutData,
     where,
   });
-  return handCut(scene, {
+  const { specificForce } = machining.cutData;
+  // At its last stroke the work is at its weakest.
+  const left = after(work, draft.removes);
+  const { from, to } = draft;
+  const judge = judgeFor(scene, { does, cutter, holding, work: left, from, to, diameter });
+  const yielding = judge ? 0 : where === 'bore' ? giveOfBar(cutter) : giveOver(part, work, holding, from, to);
+  return handFedCut({
+    lathe: workshop.lathe,
+    top: speedBelow(workshop.lathe, range.high, diameter),
+    at: (speed) => handCut(scene, { depth, feed: slideFeed, speed, passes, diameter, force, yielding, specificForce }),
+    judge,
     depth,
-    feed: slideFeed,
-    speed: speedBelow(workshop.lathe, range.high, diameter),
-    passes,
-    diameter,
-    force,
-    yielding: where === 'bore' ? 0 : giveOver(part, work, holding, draft.from, draft.to),
-    specificForce: machining.cutData.specificForce,
+    sides: 1,
   });
 }

@@ -3,8 +3,8 @@ import type { Cutter } from '../cutting/cutter.ts';
 import type { Finding } from '../finding.ts';
 import type { Judge } from '../lathe/judge.ts';
 import type { PartResult } from '../part/part-result.ts';
-import { clamped, deflectionUnderUnitLoad, type MmPerNewton } from '../structure/stepped-beam.ts';
 import type { Mm } from '../units/quantities.ts';
+import { giveOfBar } from './boring-bar.ts';
 import { choiceInWords } from './choice-in-words.ts';
 import { boringCutter, turningCutter } from './choose-cutter.ts';
 import type { CutWanted } from './cut-candidate.ts';
@@ -13,7 +13,7 @@ import type { Draft, Task } from './draft.ts';
 import { tightestFillet } from './draft-edges.ts';
 import { betweenThicker } from './draft-outside.ts';
 import { chooseJudged, judgeFor } from './fares.ts';
-import { giveOver, type Holding, steel } from './hold.ts';
+import { giveOver, type Holding } from './hold.ts';
 import { speedRange } from './machining.ts';
 import { noCuttingData, nothing, type Outcome, type Scene } from './outcome.ts';
 import { fineInfeedFor, lastPass } from './perform-fine.ts';
@@ -113,15 +113,6 @@ function onLathe(judge: Judge, last: boolean): NonNullable<CutWanted['fares']> {
     const [most, taper] = [size.most.middle, size.taper.middle];
     return { error: last ? taper : most, most, taper, sings: chatter };
   };
-}
-
-/** A cantilever of steel as long as the bar stands out. */
-function giveOfBar(cutter: Cutter): MmPerNewton {
-  const { barDiameter, overhang } = cutter;
-  if (!barDiameter) return 0;
-  const section = { from: 0, to: overhang, outerDiameter: barDiameter };
-  const beam = { sections: [section], youngsModulus: steel.youngsModulus, poissonRatio: steel.poisson, chuck: clamped };
-  return deflectionUnderUnitLoad(beam, [overhang])[0] ?? 0;
 }
 
 function reachFindings({ part, workshop }: Scene, draft: Draft, task: Turn, cutter: Cutter): Finding[] {
