@@ -1,7 +1,7 @@
 /** What the exit code says; documented in the help and in docs/users/command-line.md. */
 export const exitCodes = {
   fine: 0,
-  /** `assess` and `check`: there is a finding of level stop. */
+  /** `assess`, `check`, `route`, `gears`, `threadplan`: there is a finding of level stop. */
   stop: 1,
   badInput: 2,
   cannotWrite: 3,

@@ -27,8 +27,8 @@ const workshopOption = [
 
 const exitHelp = `
 Exit codes
-  0   done; assess and check: no finding of level stop
-  1   assess and check: there is a finding of level stop; cut no metal before it is settled
+  0   done; assess, check, route, gears, threadplan: no finding of level stop
+  1   of the same: there is a finding of level stop; cut no metal before it is settled
   2   what was put in will not do: one line says where, what it was, what was expected
   3   a file could not be written; nothing of it is left
   70  a fault of this program; please report it

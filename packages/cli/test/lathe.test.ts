@@ -201,6 +201,8 @@ describe('cut', () => {
     ['--depth', { depth: '0' }],
     ['--feed', { feed: 'quick' }],
     ['--speed', { speed: '0' }],
+    ['--speed', { speed: '2001' }],
+    ['--depth', { depth: '5' }],
     ['--material', { material: 'cheese' }],
     ['--cutter', { cutter: 'groove-2' }],
     ['--cutter', { cutter: 'no-such' }],

@@ -1,3 +1,6 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { examplesFolder } from './mutations.ts';
@@ -73,5 +76,36 @@ describe('threads and gears', () => {
     expect(code).toBe(0);
     expect(out).toContain('50 : 60');
     expect((await runHere(['gears', '--pitch', 'x', '--workshop', shop])).err).toContain('--pitch');
+  });
+
+  // On 1.5 mm, 20 : 65 gives 1.5 · 20/65 = 0.46154 mm for 1.25 mm: 63 % too fine; 65 : 20 is farther off still.
+  test.each([
+    ['gears', '--pitch', '1.25'],
+    ['gears', '--thread', 'M12x1.25'],
+    ['threadplan', 'M12x1.25'],
+    ['threadplan', 'M12x1.25', '--internal'],
+  ])('wheels that do not give the pitch stop: %s %s', async (...asked) => {
+    const document = Object(JSON.parse(readFileSync(shop, 'utf8')));
+    document.lathe.changeGears = [20, 65];
+    const folder = mkdtempSync(join(tmpdir(), 'gears-'));
+    const two = join(folder, 'two.workshop.json');
+    writeFileSync(two, JSON.stringify(document));
+    try {
+      const { code, out } = await runHere([...asked, '--workshop', two]);
+      expect(code).toBe(1);
+      expect(out).toContain('STOP');
+      expect(out).toContain('No train of your wheels gives this pitch');
+      expect(out).toContain('not good enough');
+      expect(out).not.toContain('65 : 20');
+      expect(out).not.toContain('half nuts');
+      const json = await runHere([...asked, '--workshop', two, '--json']);
+      expect(json.code).toBe(1);
+      const read = JSON.parse(json.out);
+      const { findings, others } = (read.gears ?? read).answer;
+      expect(findings).toMatchObject([{ level: 'stop', id: 'route.no-gear-train' }]);
+      expect(others).toEqual([]);
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
   });
 });

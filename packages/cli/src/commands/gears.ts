@@ -4,7 +4,7 @@ import { answerTo } from '@sparewright/core/questions/ask';
 import { gearQuestions } from '@sparewright/core/route/questions-gears';
 import { type ExitCode, exitCodes } from '../exit-codes.ts';
 import { readWorkshopFile } from '../read-file.ts';
-import { gearLines } from '../show/gears.ts';
+import { gearLines, gearsStop } from '../show/gears.ts';
 import { sourceLines } from '../show/sources.ts';
 import { paragraph } from '../show/text.ts';
 import type { Terminal } from '../terminal.ts';
@@ -34,19 +34,21 @@ export async function gearsCommand(options: GearsOptions, terminal: Terminal): P
     engagedLength: options.engaged,
   };
   const answered = naming(() => answerTo(changeGears, JSON.parse(JSON.stringify(input))));
+  const answer = changeGears.output.parse(answered.answer);
+  const code = gearsStop(answer) ? exitCodes.stop : exitCodes.fine;
   if (options.json) {
     await terminal.out(`${JSON.stringify(answered, undefined, 2)}\n`);
-    return exitCodes.fine;
+    return code;
   }
   const { width, ink } = terminal;
   const asked = options.thread ?? `a pitch of ${options.pitch}`;
   const lines = [
     ...paragraph(`Change gears of the ${workshop.lathe.name} for ${asked}`, { width, ink: ink.bold }),
-    ...gearLines(changeGears.output.parse(answered.answer), terminal),
+    ...gearLines(answer, terminal),
     ...sourceLines(answered.sources, terminal),
   ];
   await terminal.out(`${lines.join('\n')}\n`);
-  return exitCodes.fine;
+  return code;
 }
 
 const optionOf: Readonly<Record<string, string>> = { designation: '--thread', engagedLength: '--engaged' };

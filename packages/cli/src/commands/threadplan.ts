@@ -7,7 +7,7 @@ import { parseThread } from '@sparewright/core/standards/threads/thread';
 import { degrees } from '@sparewright/core/units/quantities';
 import { type ExitCode, exitCodes } from '../exit-codes.ts';
 import { readWorkshopFile } from '../read-file.ts';
-import { gearLines } from '../show/gears.ts';
+import { gearLines, gearsStop } from '../show/gears.ts';
 import { sourceLines } from '../show/sources.ts';
 import { threadLines } from '../show/threadplan.ts';
 import type { Terminal } from '../terminal.ts';
@@ -35,14 +35,17 @@ export async function threadplanCommand(
     lathe.leadscrew && lathe.changeGears && lathe.changeGears.length > 1
       ? ask('change-gears', {
           designation,
+          side,
           leadscrew: lathe.leadscrew,
           gears: lathe.changeGears,
           ...(options.engaged === undefined ? {} : { engagedLength: options.engaged }),
         })
       : undefined;
+  const wheels = gears && changeGears.output.parse(gears.answer);
+  const code = wheels && gearsStop(wheels) ? exitCodes.stop : exitCodes.fine;
   if (options.json) {
     await terminal.out(`${JSON.stringify({ passes, gears }, undefined, 2)}\n`);
-    return exitCodes.fine;
+    return code;
   }
   const angle = degrees(thread.flankAngle);
   const cutter = cutters.find(
@@ -59,11 +62,11 @@ export async function threadplanCommand(
       { designation, side, cutter: cutter?.name, angle },
       terminal,
     ),
-    ...(gears ? gearLines(changeGears.output.parse(gears.answer), terminal) : noGears(terminal)),
+    ...(wheels ? gearLines(wheels, terminal) : noGears(terminal)),
     ...sourceLines(once, terminal),
   ];
   await terminal.out(`${lines.join('\n')}\n`);
-  return exitCodes.fine;
+  return code;
 }
 
 function noGears({ ink }: Terminal): string[] {

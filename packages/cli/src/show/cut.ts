@@ -60,6 +60,9 @@ export function cutLines(answer: Answer, asked: AskedInWords, units: LengthUnit,
     ),
     ...heading('What was weighed'),
     ...answer.weighed.flatMap((w) => line(weighedWords(w, settings))),
+    ...(answer.weighed.some((w) => w.criterion === 'size')
+      ? []
+      : line('error of size: not weighed, for no --limit was given; the verdict leaves it out')),
     ...(answer.verdict === 'goes' ? [] : line(lessDeep(answer.safeDepth, size))),
     ...(answer.findings.length === 0 ? [] : heading('Findings')),
     ...answer.findings.flatMap((f) => plainFinding(f, terminal)),

@@ -2,6 +2,7 @@
 import type { gearQuestions } from '@sparewright/core/route/questions-gears';
 import { presentNumber } from '@sparewright/output/present/number';
 import type { Terminal } from '../terminal.ts';
+import { plainFinding } from './findings.ts';
 import { paragraph } from './text.ts';
 import { textTable } from './text-table.ts';
 
@@ -10,12 +11,16 @@ type Train = Answer['best'];
 
 const number = (value: number, places: number) => presentNumber(value, 'point', places);
 
-export function gearLines({ best, others, setUp, halfNutsSay }: Answer, { width, ink }: Terminal): string[] {
+export function gearLines(answer: Answer, terminal: Terminal): string[] {
+  const { best, others, setUp, halfNutsSay, findings } = answer;
+  const { width, ink } = terminal;
+  const stopped = gearsStop(answer);
   return [
     '',
-    ...paragraph('Change gears', { width, ink: ink.bold }),
+    ...paragraph(stopped ? 'Change gears: not good enough' : 'Change gears', { width, ink: ink.bold }),
     ...paragraph(setUp, { width, mark: '· ' }),
-    ...paragraph(halfNutsSay, { width, mark: '· ' }),
+    ...(stopped ? [] : paragraph(halfNutsSay, { width, mark: '· ' })),
+    ...findings.flatMap((f) => plainFinding(f, terminal)),
     '',
     ...textTable(
       [
@@ -33,6 +38,11 @@ export function gearLines({ best, others, setUp, halfNutsSay }: Answer, { width,
       { width, ink: ink.dim },
     ),
   ];
+}
+
+/** The wheels on hand do not give the pitch. */
+export function gearsStop({ findings }: Pick<Answer, 'findings'>): boolean {
+  return findings.some((f) => f.level === 'stop');
 }
 
 function trainWords({ drivers, driven }: Train): string {

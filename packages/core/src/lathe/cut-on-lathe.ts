@@ -9,6 +9,7 @@ import { cutSources, demoWorkshop } from './demo-workshop.ts';
 import { latheKnowledge } from './knowledge.ts';
 import { prepareSetup } from './prepare-setup.ts';
 import { cutOnLatheFields, setupOf } from './question-fields.ts';
+import { betweenSteps, checkWithinLathe } from './within-lathe.ts';
 
 const weighedField = z.strictObject({
   criterion: z.enum(['chatter', 'power', 'rubbing', 'size', 'cutter', 'push']).describe('what is weighed'),
@@ -75,9 +76,10 @@ export const cutOnLathe = defineQuestion({
     from: 'by hand: 0.5 · 0.1^0.8 · 2150 = 170.4 N on the chip and 0.5 · 2150 · 0.0065/2 = 3.5 N of the edge; times π · 10 · 800/60 000 m/s over 0.75',
   },
   answer(asked) {
-    const { setup, material } = setupOf(asked);
-    const { joint, findings } = latheKnowledge(asked.workshop, asked.state);
     const { lathe, units } = asked.workshop;
+    const { setup, material } = setupOf(asked);
+    checkWithinLathe(lathe, setup, asked);
+    const { joint, findings } = latheKnowledge(asked.workshop, asked.state);
     const made = judgeCut(prepareSetup(joint, setup, material), lathe, asked, units);
     return {
       verdict: made.verdict,
@@ -94,7 +96,7 @@ export const cutOnLathe = defineQuestion({
       taper: rounded(made.size.taper),
       margin: rounded(made.chatter.margin),
       chatter: round(made.chatter.probability),
-      findings: plainFindings([...made.findings, ...findings]),
+      findings: plainFindings([...made.findings, ...betweenSteps(lathe, asked.speed), ...findings]),
     };
   },
 });

@@ -68,6 +68,12 @@ test('answers hold only finite numbers', () => {
   }
 });
 
+test('a speed between two steps is judged, and the steps about it are named', () => {
+  const said = (speed: number) => JSON.stringify(ask('cut-on-lathe', { ...cut, speed }));
+  expect(said(900)).toContain('no step of 900 rpm; the nearest are 800 and 1250');
+  expect(said(800)).not.toContain('no step');
+});
+
 describe('what cannot be is refused, and why is said', () => {
   test.each([
     ['a piece longer than the bed', { sections: [{ length: 301, outerDiameter: 10 }] }, '300 mm'],
@@ -76,6 +82,9 @@ describe('what cannot be is refused, and why is said', () => {
     ['a cut off the work', { to: 60 }, '40 mm'],
     ['no grip', { grip: 0 }, 'above 0 mm'],
     ['no speed', { speed: 0 }, '1 to 20000'],
+    ['a speed above the fastest', { speed: 2001 }, 'at most 2000 rpm, the fastest'],
+    ['a speed below the slowest', { speed: 124 }, 'at least 125 rpm, the slowest'],
+    ['a depth of the whole radius', { depth: 5 }, 'less than 5 mm, the radius'],
     ['boring with a turning cutter', { operation: 'boring' }, 'barDiameter'],
     ['grooving with a turning cutter', { operation: 'grooving' }, 'width'],
     ['a plastic whose force is not known', { material: 'POM-C' }, 'cutting force is known'],

@@ -9,6 +9,7 @@ import { latheKnowledge } from './knowledge.ts';
 import { cutOnLatheFields, setupOf } from './question-fields.ts';
 import { labels, whatWouldHelp } from './remedies.ts';
 import { outcomeField, plainOutcome } from './remedy-fields.ts';
+import { checkWithinLathe } from './within-lathe.ts';
 
 export const remediesOnLathe = defineQuestion({
   name: 'what-would-help',
@@ -47,6 +48,7 @@ export const remediesOnLathe = defineQuestion({
   },
   answer(asked) {
     const { setup, material } = setupOf(asked);
+    checkWithinLathe(asked.workshop.lathe, setup, asked);
     const { joint } = latheKnowledge(asked.workshop, asked.state);
     const list = whatWouldHelp({ setup, asked, joint }, material, asked.workshop.lathe);
     return {

@@ -1,13 +1,14 @@
 /** Questions about change gears. */
 import { z } from 'zod';
 import { InputError } from '../errors.ts';
+import { findingField, plainFindings } from '../lathe/answer-fields.ts';
 import { defineQuestion } from '../question.ts';
-import { parseThread } from '../standards/threads/thread.ts';
+import { parseThread, type Thread } from '../standards/threads/thread.ts';
 import { lengthField, numberField, textField } from '../units/fields.ts';
 import { type Mm, mmPerInch } from '../units/quantities.ts';
 import { driftOver, type GearTrain, gearTrains } from './tables/change-gears.ts';
 import { halfNuts } from './tables/half-nuts.ts';
-import { leadscrewOf, whereTo } from './thread-gears.ts';
+import { leadscrewOf, notGoodEnough, trainFindings, whereTo } from './thread-gears.ts';
 
 const trainFields = {
   drivers: z.array(z.number()).describe('teeth of the driving wheels, the one that turns with the spindle first [-]'),
@@ -28,6 +29,10 @@ const changeGears = defineQuestion({
       'mm',
       'pitch, or the lead of a thread of several starts; 1/11 in for threads an inch',
     ).optional(),
+    side: z
+      .enum(['external', 'internal'])
+      .default('external')
+      .describe('side of the thread, for how closely the pitch must be kept; only with a designation'),
     leadscrew: z
       .discriminatedUnion('kind', [
         z.strictObject({
@@ -57,13 +62,16 @@ const changeGears = defineQuestion({
   output: z.strictObject({
     pitch: z.number().describe('pitch or lead asked for [mm]'),
     best: z.strictObject(trainFields).describe('train with the least error, of several the one with the fewest wheels'),
-    setUp: z.string().describe('where each wheel goes'),
+    setUp: z.string().describe('where each wheel goes; when the wheels do not give the pitch, that they do not'),
     halfNuts: z
       .enum(['closed', 'anywhere', 'at steps', 'by dial'])
       .describe('whether the half nuts may be opened between passes'),
     halfNutsSay: z.string().describe('the same in words'),
     lines: z.array(z.number()).optional().describe('lines of the thread dial at which they may be closed [-]'),
-    others: z.array(z.strictObject(trainFields)).describe('the next best trains, in order'),
+    others: z
+      .array(z.strictObject(trainFields))
+      .describe('the next best trains, in order; none when the best is not good enough'),
+    findings: findingField,
   }),
   sources: ['JONES1915-p93', 'geometry', 'common-practice'],
   example: {
@@ -75,35 +83,38 @@ const changeGears = defineQuestion({
     gives: { best: { drivers: [48, 18], driven: [36, 66], errorPpm: 0 } },
     from: 'J. Rose, Modern Machine Shop Practice, p. 632: 36/48 × 66/18 × 4 = 11 threads to the inch',
   },
-  answer({ designation, pitch, leadscrew, gears, engagedLength, threadDial }) {
-    const lead = leadAsked(designation, pitch);
+  answer({ designation, pitch, side, leadscrew, gears, engagedLength, threadDial }) {
+    const { lead, thread } = asked(designation, pitch);
     const screw = leadscrewOf({ leadscrew });
     const trains = gearTrains(lead, screw?.pitch ?? Number.NaN, gears);
     const [best, ...others] = trains.map((train) => trainOf(train, engagedLength));
     const [train] = trains;
     if (!best || !train || !screw)
       throw new InputError([{ path: 'gears', value: gears, expected: 'two wheels or more', example: '[40, 60]' }]);
+    const findings = trainFindings('thread', train, lead, engagedLength, thread && { thread, side });
+    const stopped = findings.some((f) => f.level === 'stop');
     const nuts = halfNuts(train, lead, screw, threadDial);
     return {
       pitch: fine(lead),
       best,
-      setUp: whereTo(train, gears),
+      setUp: stopped ? notGoodEnough(train, engagedLength) : whereTo(train, gears),
       halfNuts: nuts.keep,
       halfNutsSay: nuts.says,
       ...(nuts.lines ? { lines: [...nuts.lines] } : {}),
-      others,
+      others: stopped ? [] : others,
+      findings: plainFindings(findings),
     };
   },
 });
 
-function leadAsked(designation: string | undefined, pitch: Mm | undefined): Mm {
+function asked(designation: string | undefined, pitch: Mm | undefined): { lead: Mm; thread?: Thread } {
   if ((designation === undefined) === (pitch === undefined))
     throw new InputError([
       { path: 'pitch', value: pitch, expected: 'either a pitch or a designation', example: '1.25, or M12x1.25' },
     ]);
-  if (designation === undefined) return pitch ?? mmPerInch;
+  if (designation === undefined) return { lead: pitch ?? mmPerInch };
   const thread = parseThread(designation);
-  return thread.pitch * thread.starts;
+  return { lead: thread.pitch * thread.starts, thread };
 }
 
 function trainOf({ meshes, lead, error }: GearTrain, engaged: Mm) {

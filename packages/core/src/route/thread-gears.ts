@@ -52,16 +52,14 @@ export function gearsForThread(at: string, lathe: Lathe, placed: PlacedThread): 
   }
   const [best, second] = trainsOf(lathe, lathe.changeGears, lead, screw.pitch);
   const engaged = Math.abs(placed.to - placed.from);
-  const limit = pitchShare * pitchTolerance(placed);
   if (!best) {
     const notes = ['No two wheels are entered that make a train.'];
+    const limit = pitchShare * pitchTolerance(placed);
     return { notes, needed, why: [], findings: [noTrain(at, lead, undefined, { tight: 0, limit })] };
   }
-  const tight = diameterForDrift(driftOver(best.error, engaged), thread.flankAngle);
-  if (tight > limit) {
-    const notes = [`No train of your wheels gives this pitch; the nearest, ${told(best, engaged)}, will not screw on.`];
-    return { notes, needed, why: [], findings: [noTrain(at, lead, best, { tight, limit })] };
-  }
+  const findings = trainFindings(at, best, lead, engaged, placed);
+  if (findings.some((f) => f.level === 'stop'))
+    return { notes: [notGoodEnough(best, engaged)], needed, why: [], findings };
   const other = second && second.error === best.error ? ` As good: ${trainInWords(second)}.` : '';
   return {
     notes: [
@@ -74,8 +72,30 @@ export function gearsForThread(at: string, lathe: Lathe, placed: PlacedThread): 
     why: [
       `Change gears ${trainInWords(best)}: of your wheels they come nearest to the pitch, with the fewest of them.`,
     ],
-    findings: best.error === 0 ? [] : [notExact(at, best, engaged, { tight, limit })],
+    findings,
   };
+}
+
+/** A thread that gears are sought for; of a bare pitch neither its standard nor its side is known. */
+type Geared = Pick<PlacedThread, 'thread' | 'side'>;
+
+/**
+ * What is to be said of the best train: nothing when it is exact, a note when the mate still goes on, a stop when it does not.
+ *
+ * @param lead  feed wanted for one turn of the spindle [mm]
+ * @param engaged  length over which the threads are engaged [mm]
+ * @param of  the thread; without one, 60° and the usual tolerance
+ */
+export function trainFindings(at: string, best: GearTrain, lead: Mm, engaged: Mm, of?: Geared): Finding[] {
+  if (best.error === 0) return [];
+  const tight = diameterForDrift(driftOver(best.error, engaged), of?.thread.flankAngle ?? Math.PI / 3);
+  const limit = pitchShare * (of ? pitchTolerance(of) : usualPitchTolerance);
+  return [tight > limit ? noTrain(at, lead, best, { tight, limit }) : notExact(at, best, engaged, { tight, limit })];
+}
+
+/** In place of how to set the wheels up, where the best train will not do. */
+export function notGoodEnough(nearest: GearTrain, engaged: Mm): string {
+  return `No train of your wheels gives this pitch; the nearest, ${told(nearest, engaged)}, will not screw on.`;
 }
 
 /** The leadscrew as the workshop describes it. */
@@ -118,7 +138,7 @@ function startsNote(starts: number, pitch: Mm): string {
   return `${starts} starts, one after the other: between them set the top slide, parallel to the work, on by ${Number(pitch.toFixed(4))} mm; or turn the spindle on by 1/${starts} turn with the first wheel out of mesh, if its teeth can be divided by ${starts}.`;
 }
 
-function pitchTolerance({ thread, side }: PlacedThread): Mm {
+function pitchTolerance({ thread, side }: Geared): Mm {
   try {
     const { pitch } = threadLimits(thread, side);
     return pitch.max - pitch.min;
