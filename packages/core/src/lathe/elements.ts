@@ -5,7 +5,8 @@
  */
 import type { SourceKey } from '../sources/register.ts';
 
-export const elementIds = [
+/** What gives way like a spring. */
+export const springIds = [
   'spindleRadial',
   'spindleTilt',
   'spindleAxial',
@@ -15,6 +16,10 @@ export const elementIds = [
   'topSlide',
   'crossSlide',
   'saddle',
+] as const;
+
+export const elementIds = [
+  ...springIds,
   'toolAxialRatio',
   'toolTangentialRatio',
   'chuckMass',
@@ -30,6 +35,9 @@ export const elementIds = [
 ] as const;
 
 export type ElementId = (typeof elementIds)[number];
+
+/** What an alteration of the lathe can change: all but what belongs to the cut. */
+export const alterableIds = elementIds.filter((id) => id !== 'force' && id !== 'rubbing');
 
 /** One number for each element, in the element's unit. */
 export type Values = Readonly<Record<ElementId, number>>;

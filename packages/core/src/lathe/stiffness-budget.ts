@@ -7,7 +7,7 @@
  */
 import type { MmPerNewton } from '../structure/stepped-beam.ts';
 import { axialGive, type ClampedWork, clampedWork, type Setup, slides, toolSide, workSide } from './chain.ts';
-import type { ElementId, Values } from './elements.ts';
+import { type ElementId, springIds, type Values } from './elements.ts';
 
 export const budgetDirections = ['radial', 'axial', 'tangential'] as const;
 export type BudgetDirection = (typeof budgetDirections)[number];
@@ -17,18 +17,6 @@ export interface BudgetShare {
   /** Of the give at the tool [-]. */
   readonly share: number;
 }
-
-const springs = [
-  'spindleRadial',
-  'spindleTilt',
-  'spindleAxial',
-  'grip',
-  'tailstock',
-  'toolPost',
-  'topSlide',
-  'crossSlide',
-  'saddle',
-] as const satisfies readonly ElementId[];
 
 /** Step of the derivative, in the logarithm of a stiffness. */
 const step = 1e-3;
@@ -61,7 +49,7 @@ export function stiffnessBudget(values: Values, place: BudgetPlace, direction: B
   const whole = giveAlong(values, place, direction);
   const scaled = (id: ElementId, by: number) =>
     Math.log(giveAlong({ ...values, [id]: values[id] * Math.exp(by) }, place, direction));
-  const ofLathe = springs.map((of) => ({ of, share: (scaled(of, -step) - scaled(of, step)) / (2 * step) }));
+  const ofLathe = springIds.map((of) => ({ of, share: (scaled(of, -step) - scaled(of, step)) / (2 * step) }));
   const cutter = cutterAlone(values, place, direction) / whole;
   const work = 1 - cutter - ofLathe.reduce((sum, { share }) => sum + share, 0);
   const all: BudgetShare[] = [...ofLathe, { of: 'cutter', share: cutter }, { of: 'work', share: work }];

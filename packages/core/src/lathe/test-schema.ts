@@ -4,7 +4,7 @@
 import { z } from 'zod';
 import { idField, lengthField, numberField, textField } from '../units/fields.ts';
 import type { LengthUnit } from '../units/length.ts';
-import { elementIds } from './elements.ts';
+import { alterableIds, elementIds } from './elements.ts';
 import { bearingKinds } from './prior-beliefs.ts';
 
 /** Where a push is read: everything from there down to the bed gives. */
@@ -19,7 +19,6 @@ export const pushPlaces = [
 ] as const;
 export const tapPlaces = ['tool', 'bar', 'spindle along its axis'] as const;
 /** What an alteration of the lathe can change. */
-const changeable = elementIds.filter((id) => id !== 'force' && id !== 'rubbing');
 
 function barSchema(unit: LengthUnit) {
   return z
@@ -64,7 +63,7 @@ export function testsSchema(unit: LengthUnit) {
         z.strictObject({
           id: idField,
           name: textField('what was altered', 120),
-          changes: z.array(z.enum(changeable)).min(1).max(elementIds.length).describe('what may have changed by it'),
+          changes: z.array(z.enum(alterableIds)).min(1).max(elementIds.length).describe('what may have changed by it'),
         }),
       )
       .max(20)

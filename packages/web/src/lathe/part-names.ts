@@ -1,4 +1,6 @@
 /** Parts of the lathe in as few words as a bar or a box has room for; the tables say them in full. */
+import type { alterableIds } from '@sparewright/core/lathe/elements';
+
 export const partNames = {
   spindleRadial: 'spindle, sideways',
   spindleTilt: 'spindle, tilting',
@@ -21,30 +23,8 @@ export const partNames = {
   alignment: 'line of the headstock',
   work: 'the work itself',
   cutter: 'the cutter itself',
-} as const;
-
-export type PartId = keyof typeof partNames;
+} as const satisfies Readonly<Record<(typeof alterableIds)[number] | 'work' | 'cutter', string>>;
 
 export function partName(id: string, otherwise: string): string {
   return Object.entries(partNames).find(([key]) => key === id)?.[1] ?? otherwise;
 }
-
-/** What an alteration of the lathe can change. */
-export const changeable: readonly PartId[] = [
-  'spindleRadial',
-  'spindleTilt',
-  'spindleAxial',
-  'grip',
-  'tailstock',
-  'toolPost',
-  'topSlide',
-  'crossSlide',
-  'saddle',
-  'chuckMass',
-  'axialMass',
-  'toolMass',
-  'toolDamping',
-  'workDamping',
-  'axialDamping',
-  'alignment',
-];

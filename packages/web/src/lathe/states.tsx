@@ -1,12 +1,14 @@
 /** Named states of the lathe, kept and compared: as it was, and after each alteration. */
+
 import type { Json } from '@sparewright/core/job/merge';
+import { alterableIds } from '@sparewright/core/lathe/elements';
 import { useState } from 'react';
 import { freeId, isObject, listAt, type Path, textAt, valueAt, withValue } from '../document.ts';
 import { choice, text } from '../forms/fields.ts';
 import { Fields } from '../forms/record-table.tsx';
 import type { Form } from '../use-job.ts';
 import { type Range, rangeWords } from './figures.ts';
-import { changeable, partNames } from './part-names.ts';
+import { partNames } from './part-names.ts';
 import { testKinds } from './test-kinds.ts';
 import { useAnswer } from './use-answer.ts';
 
@@ -79,7 +81,7 @@ function StateForm({ workshop, state, at }: { readonly workshop: Form; readonly 
       />
       <fieldset className="changes">
         <legend>May have changed by it</legend>
-        {changeable.map((id) => (
+        {alterableIds.map((id) => (
           <label key={id}>
             <input type="checkbox" checked={changes.includes(id)} onChange={() => toggle(id)} /> {partNames[id]}
           </label>
