@@ -6,7 +6,7 @@ import type { Lathe } from '../lathe/schema.ts';
 import type { PartResult, Placed } from '../part/part-result.ts';
 import type { InsideSection } from '../part/schema.ts';
 import type { Mm } from '../units/quantities.ts';
-import { called, type Draft, inWords } from './draft.ts';
+import { called, type Draft, lengthInWords } from './draft.ts';
 import { boringAllowance } from './practice.ts';
 import { cutOpen, type Profile, sloping } from './profile.ts';
 import { piecesOf } from './surfaces.ts';
@@ -126,7 +126,7 @@ function draftOf(
     kind: 'drill',
     features: [feature.id],
     diameter,
-    title: `Drill ${inWords(diameter)} for ${called(part, feature.id)}${through ? ', right through' : ''}`,
+    title: `Drill ${lengthInWords(diameter)} for ${called(part, feature.id)}${through ? ', right through' : ''}`,
     from: fromLeft ? 0 : part.outline.length - Math.min(depth, part.outline.length),
     to: fromLeft ? Math.min(depth, part.outline.length) : part.outline.length,
     removes: {
