@@ -6,17 +6,9 @@ import { lengthField } from '../units/fields.ts';
 import { degrees, type Mm } from '../units/quantities.ts';
 import { dialField, settingFields } from './question-fields.ts';
 import { type ChamferCut, chamferCuts } from './tables/curve-chamfers.ts';
-import {
-  type CurveStep,
-  curveSteps,
-  type DialledStep,
-  dialSteps,
-  dialTurning,
-  equalSteps,
-  type StepCurve,
-  stepsForCusp,
-} from './tables/curve-steps.ts';
+import { type CurveStep, curveSteps, equalSteps, type StepCurve, stepsForCusp } from './tables/curve-steps.ts';
 import type { DialSetting } from './tables/dial.ts';
+import { type DialledStep, dialSteps, dialTurning } from './tables/dialled-steps.ts';
 import { capHeight, curveOf, type Generator, hollowed } from './tables/step-generator.ts';
 
 const input = z.strictObject({

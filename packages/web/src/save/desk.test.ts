@@ -80,7 +80,8 @@ afterEach(() => {
 });
 
 async function opened() {
-  const { openDesk, unopened } = await import('./desk.ts');
+  const { openDesk } = await import('./desk.ts');
+  const { unopened } = await import('./desk-state.ts');
   const { Refused } = await import('../ask-server.ts');
   let state = unopened<Json>();
   const desk = openDesk<Json>({

@@ -4,11 +4,12 @@
  */
 import { type Json, same } from '@sparewright/core/job/merge';
 import { listRevisions, readRevision, readStored, type SaveAnswer, type Stored, saveDocument } from '../ask-server.ts';
-import { type News, whenNews } from './events.ts';
-import { type Difference, differences, joinedWith, type Side, settled } from './join.ts';
+import { type Desk, type DeskOptions, type DeskState, noRefusals, type Standing, unopened } from './desk-state.ts';
+import { whenNews } from './events.ts';
+import { differences, joinedWith, settled } from './join.ts';
 import { client, dropLetter, letterOf, putLetter, whenOutboxChanges } from './outbox.ts';
 import { isFault, isSilence, messageOf, refusalsOf } from './refusals.ts';
-import { type Steps, stepsOf } from './steps.ts';
+import { stepsOf } from './steps.ts';
 
 /**
  * Typing goes on as long as keys follow each other faster than this [ms]: what is typed is shown at once, but kept, or refused,
@@ -21,72 +22,6 @@ const unnoticed = 150;
 const lull = 900;
 /** Between two tries at a server that does not answer [ms]. */
 const retry = 2500;
-
-export type Standing = 'opening' | 'saved' | 'merged' | 'sending' | 'kept here' | 'refused' | 'conflict';
-
-export interface Disagreement {
-  readonly revision: number;
-  readonly theirs: Json;
-  readonly differences: readonly Difference[];
-}
-
-export interface DeskState<View> {
-  /** As typed last; undefined until it is there. */
-  readonly document: Json | undefined;
-  /** What was made of the last document that could be understood. */
-  readonly view: View | undefined;
-  readonly revision: number;
-  /** Why a value is not taken, by its place: `part.outside[2].diameter`. */
-  readonly refusals: Readonly<Record<string, string>>;
-  /** Something that is not about one value. */
-  readonly trouble: string;
-  readonly standing: Standing;
-  /** The view is behind what is typed, for longer than goes unnoticed. */
-  readonly busy: boolean;
-  readonly disagreement: Disagreement | undefined;
-  readonly steps: Steps;
-}
-
-export interface Desk {
-  edit(change: (document: Json) => Json): void;
-  undo(): void;
-  redo(): void;
-  /** Which side to keep at each place where both had changed the same. */
-  settle(choice: (path: string) => Side): void;
-  /** Asks anew: something it depends on has changed. */
-  refresh(): void;
-  close(): void;
-}
-
-export interface DeskOptions<View> {
-  /** Name in the outbox. */
-  readonly key: string;
-  readonly address: string;
-  /** May tell of views as they come, the last of them also after it has ended. */
-  readonly check: (document: Json, signal: AbortSignal, tell: (view: View) => void) => Promise<View>;
-  /** Whether the news is about this document, saved by someone else; `look` that the view must be made anew. */
-  readonly concerns: (news: News) => 'saved' | undefined;
-  /** Calls back when the view must be made anew, though the document is the same; answers how to stop. */
-  readonly whenStale?: ((look: () => void) => () => void) | undefined;
-  readonly tell: (state: DeskState<View>) => void;
-}
-
-/** Always the same, so that who shows it sees that nothing has changed. */
-const none: DeskState<unknown>['refusals'] = {};
-
-export function unopened<View>(): DeskState<View> {
-  return {
-    document: undefined,
-    view: undefined,
-    revision: 0,
-    refusals: none,
-    trouble: '',
-    standing: 'opening',
-    busy: false,
-    disagreement: undefined,
-    steps: { undo: undefined, redo: undefined },
-  };
-}
 
 export function openDesk<View>({ key, address, check, concerns, whenStale, tell }: DeskOptions<View>): Desk {
   let state = unopened<View>();
@@ -148,7 +83,7 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
       });
       if (mine.signal.aborted) return;
       accepted = document;
-      set({ view, refusals: none, trouble: '' });
+      set({ view, refusals: noRefusals, trouble: '' });
       settled(() => keep(document));
     } catch (error) {
       if (mine.signal.aborted || closed.signal.aborted) return;
@@ -255,7 +190,7 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
   function leave(): Promise<void> {
     if (refusedBy === 'server') dropLetter(key);
     const document = refusedBy === 'server' ? saved?.document : accepted;
-    set({ document, refusals: none, trouble: '', standing: 'saved' });
+    set({ document, refusals: noRefusals, trouble: '', standing: 'saved' });
     return look();
   }
 

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { referenceRows } from '../../../test/reference.ts';
 import { DomainError } from '../../errors.ts';
 import type { Arc, Point, Segment } from '../../part/outline-types.ts';
-import { curveSteps, dialSteps, type StepCurve, stepsForCusp, tipRadius } from './curve-steps.ts';
+import { curveSteps, type StepCurve, stepsForCusp, tipRadius } from './curve-steps.ts';
+import { dialSteps } from './dialled-steps.ts';
 
 /** Points of an arc from its angle: bulging out when `out`, else hollow. Both widen as the depth grows. */
 function arcOf(out: boolean, start: Point, radius: number, from: number, to: number): Arc {

@@ -9,7 +9,6 @@ import { DomainError } from '../../errors.ts';
 import { findRoot } from '../../numerics/root.ts';
 import type { Arc, Point, Segment } from '../../part/outline-types.ts';
 import type { Mm } from '../../units/quantities.ts';
-import { type Dial, type DialSetting, dialSetting } from './dial.ts';
 
 /** A curve seen from the free end: x is the depth from the free end, r the radius, r never falling as x grows. */
 export interface StepCurve {
@@ -33,11 +32,6 @@ const exactDepth: Mm = 1e-9;
 
 /** More steps than this nobody cuts. */
 const mostSteps = 500;
-
-export interface DialledStep extends CurveStep {
-  readonly along: DialSetting;
-  readonly across: DialSetting;
-}
 
 /**
  * Least radius that the tip of a round-nosed cutter may reach when its leading side stands at a depth, without touching the curve.
@@ -199,8 +193,15 @@ export function equalSteps(
   return stepsAt(curve, [...new Set([...depths.filter((d) => d > 0), curve.depth])], noseRadius);
 }
 
-/** The greatest depth to which the leading side may go while the tip stands at a radius. */
-function deepestAt(curve: StepCurve, radius: Mm, nose: Mm): Mm {
+/**
+ * The greatest depth to which the leading side may go while the tip stands at a radius, by halving.
+ *
+ * @param curve  the curve
+ * @param radius  at which the tip stands [mm]
+ * @param nose  radius of the cutter's nose [mm]
+ * @returns depth from the free end, 0 where the tip may not go in at all [mm]
+ */
+export function deepestAt(curve: StepCurve, radius: Mm, nose: Mm): Mm {
   if (tipRadius(curve, curve.depth, nose) <= radius + exactDepth) return curve.depth;
   let [low, high] = [0, curve.depth];
   if (tipRadius(curve, 0, nose) > radius) return 0;
@@ -272,81 +273,4 @@ function stepsAt(curve: StepCurve, depths: readonly Mm[], nose: Mm): CurveStep[]
     radius: Math.max(0, tipRadius(curve, depth, nose)),
     cusp: cuspBetween(curve, depths[k - 1] ?? 0, depth, nose),
   }));
-}
-
-/**
- * The same steps in whole divisions: first the depth is rounded down, then the tip's radius is found anew for that depth and rounded outward.
- *
- * @param curve  the curve
- * @param steps  exact steps
- * @param noseRadius  of the cutter [mm]
- * @param touch  radius at which the cross slide's dial was zeroed (tip touching), larger than every stop [mm]
- * @param dials  along the work and across it
- * @returns the steps with their settings; a step that the dial along cannot tell from the one before is left out
- * @throws DomainError when the zero lies inside the curve
- * @source geometry
- * @valid the zero of the cross slide at or outside the largest radius of the curve
- * @example dialSteps({ pieces: [{ kind: 'line', from: { z: 0, r: 5 }, to: { z: 2, r: 7 }, feature: 'a' }], depth: 2 }, [{ depth: 1, radius: 6, cusp: 0.5 }], 0, 8, { along: { division: 0.3, perTurn: 3, reads: 'travel' }, across: { division: 0.25, perTurn: 5, reads: 'radius' } })[0].radius → 6
- */
-export function dialSteps(
-  curve: StepCurve,
-  steps: readonly CurveStep[],
-  noseRadius: Mm,
-  touch: Mm,
-  dials: { readonly along: Dial; readonly across: Dial },
-): DialledStep[] {
-  const dialled: DialledStep[] = [];
-  for (const step of steps) {
-    const along = dialSetting(step.depth, dials.along);
-    const before = dialled.at(-1)?.depth ?? 0;
-    // A step that the dial cannot tell from the one before does nothing.
-    if (along.travel <= before) continue;
-    // A dial cannot show a millionth of a division: it must not carry the stop past the end of the curve, where nothing is in the way.
-    const reached = Math.min(along.travel, step.depth);
-    const across = dialSetting(touch - Math.max(0, tipRadius(curve, reached, noseRadius)), dials.across);
-    const radius = touch - across.travel;
-    dialled.push({
-      along,
-      across,
-      depth: along.travel,
-      radius,
-      cusp: distanceToCurve(curve, { z: before, r: radius }),
-    });
-  }
-  return dialled;
-}
-
-/**
- * The same steps in whole divisions for turning along: first the radius is rounded outward, then the depth is found anew for that radius and
- * rounded down. They are cut from the deepest, which is the widest, to the free end.
- *
- * @param curve  the curve
- * @param steps  exact steps, from the free end
- * @param noseRadius  of the cutter [mm]
- * @param touch  radius at which the cross slide's dial was zeroed (tip touching), larger than every stop [mm]
- * @param dials  along the work and across it
- * @returns the steps from the free end, with their settings; a step that comes to nothing is left out
- * @throws DomainError when the zero lies inside the curve
- * @source geometry
- * @valid the zero of the cross slide at or outside the largest radius of the curve
- * @example dialTurning({ pieces: [{ kind: 'line', from: { z: 0, r: 5 }, to: { z: 2, r: 7 }, feature: 'a' }], depth: 2 }, [{ depth: 1, radius: 6, cusp: 0.5 }], 0, 8, { along: { division: 0.3, perTurn: 3, reads: 'travel' }, across: { division: 0.25, perTurn: 5, reads: 'radius' } })[0].depth → 0.9
- */
-export function dialTurning(
-  curve: StepCurve,
-  steps: readonly CurveStep[],
-  noseRadius: Mm,
-  touch: Mm,
-  dials: { readonly along: Dial; readonly across: Dial },
-): DialledStep[] {
-  const dialled: DialledStep[] = [];
-  for (const step of steps) {
-    const across = dialSetting(touch - step.radius, dials.across);
-    const radius = touch - across.travel;
-    const along = dialSetting(deepestAt(curve, radius, noseRadius), dials.along);
-    const before = dialled.at(-1)?.depth ?? 0;
-    if (along.travel <= before) continue;
-    const cusp = distanceToCurve(curve, { z: before, r: radius });
-    dialled.push({ along, across, depth: along.travel, radius, cusp });
-  }
-  return dialled;
 }

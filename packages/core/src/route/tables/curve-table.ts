@@ -1,8 +1,9 @@
 /** The table of a curve by steps: how far in along the work, how far in across, and what is left to file at each step. */
 import type { Mm } from '../../units/quantities.ts';
 import type { DialTable } from '../dial-table.ts';
-import { curveSteps, dialSteps, type StepCurve, stepsForCusp } from './curve-steps.ts';
+import { curveSteps, type StepCurve, stepsForCusp } from './curve-steps.ts';
 import { type Dial, dialNote } from './dial.ts';
+import { dialSteps } from './dialled-steps.ts';
 
 /** Corners no higher than this are quickly filed; `common practice`. */
 const easyCusp: Mm = 0.15;

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { countOutside, referenceRows } from '../../../test/reference.ts';
 import { DomainError } from '../../errors.ts';
 import { chamferCuts } from './curve-chamfers.ts';
-import { curveSteps, dialTurning, distanceToCurve, equalSteps, tipRadius } from './curve-steps.ts';
+import { curveSteps, distanceToCurve, equalSteps, tipRadius } from './curve-steps.ts';
+import { dialTurning } from './dialled-steps.ts';
 import { capHeight, curveOf, type Generator, hollowed } from './step-generator.ts';
 
 const dome = (radius: number, height: number) => curveOf({ shape: 'sphere', radius, height });
