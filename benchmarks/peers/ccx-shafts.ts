@@ -1,7 +1,7 @@
 /**
- * Natural frequencies of stepped shafts from the finite-element program CalculiX (Debian: calculix-ccx): quarter models of solid
- * bricks, clamped at one end, bending in one plane. Writes packages/core/reference/dynamics/ccx-shafts.csv, against which the
- * tests of the beam modes are held.
+ * Natural frequencies and bending of stepped shafts from the finite-element program CalculiX (Debian: calculix-ccx): quarter
+ * models of solid bricks, clamped at one end, bending in one plane. Writes packages/core/reference/dynamics/ccx-shafts.csv and
+ * ccx-shafts-bending.csv, against which the tests of the beam are held.
  */
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -25,6 +25,8 @@ interface Patch {
 
 const steel = { youngsModulus: 206_000, poissonRatio: 0.3, density: 7.85e-9 };
 const modes = 3;
+/** Push square to the shaft at its free end [N]. */
+const push = 1000;
 
 const ring = (from: number, to: number, low: number, high: number): Patch => ({
   from,
@@ -49,7 +51,9 @@ function core(radius: number): Patch[] {
   ];
 }
 
-function input(shaft: Shaft): string {
+type Analysis = 'modes' | 'bending';
+
+function input(shaft: Shaft, analysis: Analysis): string {
   const radii = [...new Set(shaft.sections.flatMap(([, outer, bore]) => [outer / 2, bore / 2]))]
     .filter((r) => r > 0)
     .toSorted((a, b) => a - b);
@@ -89,6 +93,9 @@ function input(shaft: Shaft): string {
     start += length;
   }
   const list = [...nodes.values()];
+  const end = start;
+  const face = list.filter((n) => Math.abs(n.z - end) < 1e-9);
+  const ends = shaft.sections.map((_, i) => shaft.sections.slice(0, i + 1).reduce((sum, [long]) => sum + long, 0));
   const set = (name: string, pick: (n: (typeof list)[number]) => boolean) =>
     `*NSET,NSET=${name}\n${list
       .filter(pick)
@@ -106,20 +113,50 @@ function input(shaft: Shaft): string {
     '*SOLID SECTION,ELSET=ALL,MATERIAL=STEEL',
     // Bending along x: nothing leaves the plane y = 0, and across the plane x = 0 motion is turned about.
     '*BOUNDARY\nCLAMP,1,3\nMIRROR,2,2\nBEND,2,3',
-    `*STEP\n*FREQUENCY\n${modes}\n*END STEP\n`,
+    ...(analysis === 'modes'
+      ? [`*STEP\n*FREQUENCY\n${modes}\n*END STEP\n`]
+      : [
+          set('SECTIONENDS', (n) => Math.abs(n.y) < 1e-9 && ends.some((z) => Math.abs(n.z - z) < 1e-9)),
+          '*STEP\n*STATIC\n*CLOAD',
+          // A quarter of the push, spread over the quarter of the end face.
+          ...face.map((n) => `${n.id},1,${(push / 4 / face.length).toPrecision(9)}`),
+          '*NODE PRINT,NSET=SECTIONENDS\nU\n*END STEP\n',
+        ]),
   ].join('\n');
 }
 
-function frequencies(folder: string, shaft: Shaft): number[] {
-  writeFileSync(join(folder, 'shaft.inp'), input(shaft));
+/** Numbers of the lines that the program printed. */
+function solve(folder: string, shaft: Shaft, analysis: Analysis): number[][] {
+  writeFileSync(join(folder, 'shaft.inp'), input(shaft, analysis));
   const run = spawnSync('ccx', ['shaft'], { cwd: folder, encoding: 'utf8' });
   if (run.status !== 0) throw new Error(`ccx failed on ${shaft.id}: ${run.stdout.slice(-400)}`);
   return readFileSync(join(folder, 'shaft.dat'), 'utf8')
     .split('\n')
-    .map((line) => line.trim().split(/\s+/).map(Number))
+    .map((line) => line.trim().split(/\s+/).map(Number));
+}
+
+function frequencies(folder: string, shaft: Shaft): number[] {
+  return solve(folder, shaft, 'modes')
     .filter((cells) => cells.length === 5 && Number.isInteger(cells[0]))
     .slice(0, modes)
     .map((cells) => cells[3] ?? Number.NaN);
+}
+
+/** How far the axis has moved at the end of each section, the mean over its nodes across the plane of bending [mm]. */
+function bending(folder: string, shaft: Shaft): number[] {
+  const places = new Map<number, number>();
+  const text = input(shaft, 'bending');
+  for (const line of text.slice(0, text.indexOf('*ELEMENT')).split('\n')) {
+    const [id, , , z] = line.split(',').map(Number);
+    if (id !== undefined && z !== undefined) places.set(id, z);
+  }
+  const moved = solve(folder, shaft, 'bending').filter((c) => c.length === 4 && Number.isInteger(c[0]));
+  let z = 0;
+  return shaft.sections.map(([length]) => {
+    z += length;
+    const here = moved.filter(([id]) => Math.abs((places.get(id ?? 0) ?? Number.NaN) - z) < 1e-6).map((c) => c[1] ?? 0);
+    return here.reduce((sum, x) => sum + x, 0) / here.length;
+  });
 }
 
 if (spawnSync('ccx', ['-v']).error) {
@@ -128,14 +165,16 @@ if (spawnSync('ccx', ['-v']).error) {
   const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
   const shafts: Shaft[] = JSON.parse(readFileSync(here('shafts.json'), 'utf8'));
   const folder = mkdtempSync(join(tmpdir(), 'ccx-shafts-'));
-  const rows = shafts.flatMap((shaft) =>
-    frequencies(folder, shaft).map((f, i) => {
-      const sections = shaft.sections.map((s) => s.join(' x ')).join('; ');
-      return `${shaft.id},"${sections}",${i + 1},${f.toPrecision(7)},computed,CCX`;
-    }),
-  );
+  const told = (shaft: Shaft) => `${shaft.id},"${shaft.sections.map((s) => s.join(' x ')).join('; ')}"`;
+  const write = (file: string, columns: string, values: (shaft: Shaft) => readonly number[]): void => {
+    const rows = shafts.flatMap((shaft) =>
+      values(shaft).map((value, i) => `${told(shaft)},${i + 1},${value.toPrecision(7)},computed,CCX`),
+    );
+    const csv = [`id,sections_length_outer_bore_mm,${columns},status,source`, ...rows, ''].join('\n');
+    writeFileSync(here(`../../packages/core/reference/dynamics/${file}`), csv);
+    console.log(csv);
+  };
+  write('ccx-shafts.csv', 'mode,frequency_Hz', (shaft) => frequencies(folder, shaft));
+  write('ccx-shafts-bending.csv', `section,moved_mm_by_${push}_N`, (shaft) => bending(folder, shaft));
   rmSync(folder, { recursive: true });
-  const csv = ['id,sections_length_outer_bore_mm,mode,frequency_Hz,status,source', ...rows, ''].join('\n');
-  writeFileSync(here('../../packages/core/reference/dynamics/ccx-shafts.csv'), csv);
-  console.log(csv);
 }

@@ -31,7 +31,7 @@ export function helpPage(
     piece.lead,
     ...(piece.picture ? [`![${piece.picture.title}](../pictures/help/${piece.id}.svg)`] : []),
     piece.steps.map((step, i) => `${numbered ? `${i + 1}.` : '-'} ${step}`).join('\n'),
-    ...(piece.formula === undefined ? [] : ['```\n' + piece.formula.replaceAll(';   ', '\n') + '\n```']),
+    ...(piece.formula === undefined ? [] : [`\`\`\`\n${piece.formula.replaceAll(';   ', '\n')}\n\`\`\``]),
     ...(piece.beware.length > 0 ? [`**Beware.** ${piece.beware.join(' ')}`] : []),
     ...(piece.enter === undefined ? [] : [`**Where to type it.** ${piece.enter}`]),
     ...(piece.sources.length > 0 ? [`*From:* ${piece.sources.map((key) => cited(source(key))).join('; ')}.`] : []),
