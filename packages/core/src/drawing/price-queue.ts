@@ -1,6 +1,7 @@
 /** Things by their price, the cheapest first, of equal ones the first given: a heap, for mostly only the first few are wanted. */
 export class PriceQueue<T extends { readonly price: number }> {
   readonly #things: readonly T[];
+  readonly #prices: Float64Array;
   /** Indices; none is dearer than the two below it. */
   readonly #heap: Uint32Array;
   #size: number;
@@ -8,7 +9,15 @@ export class PriceQueue<T extends { readonly price: number }> {
   constructor(things: readonly T[]) {
     this.#things = things;
     this.#size = things.length;
-    this.#heap = Uint32Array.from(things, (_, i) => i);
+    // Filled by hand: a sheet asks for some hundred thousand, and a typed array made from a list goes the long way.
+    const prices = new Float64Array(things.length);
+    const heap = new Uint32Array(things.length);
+    things.forEach((thing, i) => {
+      prices[i] = thing.price;
+      heap[i] = i;
+    });
+    this.#prices = prices;
+    this.#heap = heap;
     for (let i = (this.#size >> 1) - 1; i >= 0; i--) this.#sink(i);
   }
 
@@ -40,7 +49,7 @@ export class PriceQueue<T extends { readonly price: number }> {
   }
 
   #isBefore(a: number, b: number): boolean {
-    const difference = (this.#things[a]?.price ?? 0) - (this.#things[b]?.price ?? 0);
+    const difference = (this.#prices[a] ?? 0) - (this.#prices[b] ?? 0);
     return difference < 0 || (difference === 0 && a < b);
   }
 }
