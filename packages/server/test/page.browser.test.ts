@@ -11,6 +11,9 @@ const stages = ['evidence', 'part', 'duty', 'route', 'bench', 'inspection', 'rec
 const told = (program: string, args: string[]): string =>
   execFileSync(program, args, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] });
 
+/** What comes right after the drawing. */
+const soon = { timeout: 8000 };
+
 let screens: Screens;
 beforeAll(async () => {
   screens = await openScreens();
@@ -106,12 +109,14 @@ describe('a value typed anew', () => {
         '6.491',
         '6.500',
       ]);
-      expect(await page.locator('.findings ol').textContent()).not.toBe(before);
+      // Sheet and findings follow the drawing.
+      const findings = () => page.locator('.findings ol').textContent();
+      await expect.poll(findings, soon).not.toBe(before);
       await page.getByRole('tab', { name: /^Inspection/ }).click();
-      expect(await page.locator('#sheet').textContent()).toContain('6.491');
+      await expect.poll(() => page.locator('#sheet').textContent(), soon).toContain('6.491');
       await page.getByRole('button', { name: 'Undo' }).click();
       await shown(page, 'Ø6 f7').waitFor();
-      expect(await page.locator('.findings ol').textContent()).toBe(before);
+      await expect.poll(findings, soon).toBe(before);
     });
   });
 

@@ -101,8 +101,7 @@ it('leads from five questions to a packet that says what was measured, decided, 
     await page.locator('.logged li', { hasText: '15.98 read' }).waitFor();
 
     // Inspection: the new shank lies well inside, and is found to conform.
-    const { part } = await kept();
-    expect(part.outside[1].diameter).toBe(taken);
+    await expect.poll(async () => (await kept()).part.outside[1].diameter, { timeout: 8000 }).toBe(taken);
     await goToStage(page, 'Inspection');
     await tabTo(page, /^Add a reading/);
     await keyboard.press('Enter');

@@ -9,21 +9,27 @@ import { Settle } from './settle.tsx';
 interface Props {
   readonly job: OpenJob;
   readonly feature: RecoveredFeatureView;
-  /** The first that nobody has decided on yet is unfolded. */
+  /** The first that nobody has decided on yet is unfolded, and stays so once it is decided: its outcome is read there. */
   readonly isFirst: boolean;
   /** Chosen on the drawing. */
   readonly isMarked: boolean;
 }
 
 export function RecoveredFeature({ job, feature, isFirst, isMarked }: Props) {
-  const [folded, setFolded] = useState<boolean>();
+  const calls = isFirst || isMarked;
+  const [called, setCalled] = useState(calls);
+  const [open, setOpen] = useState(calls);
+  if (calls !== called) {
+    setCalled(calls);
+    if (calls) setOpen(true);
+  }
   const { title, says, line, bars, designs, wear, lookAlike, next, conflicts } = feature;
   const [first] = designs;
   return (
     <details
       className={isMarked ? 'recovered-feature chosen' : 'recovered-feature'}
-      open={folded === undefined ? isFirst || isMarked : !folded}
-      onToggle={(e) => setFolded(!e.currentTarget.open)}
+      open={open}
+      onToggle={(e) => setOpen(e.currentTarget.open)}
     >
       <summary>
         <h4>{capital(title)}</h4>
