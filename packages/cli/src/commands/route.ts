@@ -1,7 +1,7 @@
 /** `route`: from bar to part, in full: stock, how it is held and why so, operations, times, what to lay out. */
 import { assessFile } from '../assess-file.ts';
 import { type ExitCode, exitCodes } from '../exit-codes.ts';
-import { plainFinding } from '../show/findings.ts';
+import { findingLines } from '../show/findings.ts';
 import { routeLines, stockWords, timeWords } from '../show/route.ts';
 import { holdingLines, layOutLines, reasonLines } from '../show/route-reasons.ts';
 import { paragraph } from '../show/text.ts';
@@ -47,7 +47,7 @@ export async function routeCommand(file: string, options: RouteOptions, terminal
     ...heading('Lay out before starting'),
     ...layOutLines(route, read.job, chosen.workshop, terminal),
     ...(route.findings.length > 0 ? heading('Findings of the route') : []),
-    ...route.findings.flatMap((f) => plainFinding(f, terminal)),
+    ...findingLines(read.job, assessment, terminal, route.findings),
     ...heading('Next'),
     `  sparewright tables ${/\s/.test(file) ? `"${file}"` : file}`,
     ...(options.why ? [] : [`  sparewright route ${/\s/.test(file) ? `"${file}"` : file} --why`]),
