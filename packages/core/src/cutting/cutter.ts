@@ -1,12 +1,12 @@
 /**
  * Cutters and drills as the workshop document lists them.
  */
+
 import { z } from 'zod';
 import { idField, lengthField, numberField, textField } from '../units/fields.ts';
 import type { LengthUnit } from '../units/length.ts';
+import { cutterKinds, drillKinds } from './cutter-kinds.ts';
 import { edgeConditions } from './edge.ts';
-
-export const cutterKinds = ['turning', 'facing', 'boring', 'grooving', 'parting', 'threading', 'form'] as const;
 
 const cutterMaterial = z
   .enum(['high-speed steel', 'carbide'], { error: '"high-speed steel" or "carbide"' })
@@ -67,8 +67,6 @@ export function cutterSchema(unit: LengthUnit) {
 
 /** A cutter once read. */
 export type Cutter = z.output<ReturnType<typeof cutterSchema>>;
-
-export const drillKinds = ['twist', 'centre', 'flat-bottom', 'reamer'] as const;
 
 /**
  * The entry of a drill or reamer.

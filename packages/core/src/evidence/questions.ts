@@ -5,7 +5,7 @@ import { lengthField, numberField } from '../units/fields.ts';
 import { calibrationLine, lineUncertainty } from './calibration-line.ts';
 import { coverageFactor, trapezoidFactor } from './propagate.ts';
 import { chainQuestion } from './question-chain.ts';
-import { gaugeKinds } from './schema.ts';
+import { gaugeKinds } from './reading-kinds.ts';
 import { weigh } from './uncertainty.ts';
 
 const shown = (mm: number) => Number(mm.toFixed(5)) + 0;

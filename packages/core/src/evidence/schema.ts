@@ -1,28 +1,12 @@
 /**
  * What was measured: specimens, mates, gauges and readings.
  */
+
 import { z } from 'zod';
 import { sizeField } from '../part/size-field.ts';
 import { idField, lengthField, numberField, textField } from '../units/fields.ts';
 import type { LengthUnit } from '../units/length.ts';
-
-export const gaugeKinds = [
-  'outside micrometer',
-  'inside micrometer',
-  'three-point bore gauge',
-  'calliper',
-  'depth gauge',
-  'height gauge',
-  'dial indicator',
-  'telescopic gauge and micrometer',
-  'pin gauges',
-  'thread pitch gauge',
-  'wires and micrometer',
-  'radius gauges',
-  'rule',
-] as const;
-
-export const conditions = ['protected', 'worn', 'unsure', 'damaged', 'corroded', 'plated'] as const;
+import { conditions, gaugeKinds } from './reading-kinds.ts';
 
 /** A gauge on the bench. */
 export function gaugeSchema(unit: LengthUnit) {

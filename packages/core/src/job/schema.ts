@@ -1,6 +1,7 @@
 /**
  * The job document: one part to remake.
  */
+
 import { z } from 'zod';
 import { dutySchema, mateSchema } from '../duty/schema.ts';
 import { evidenceSchema, inspectionSchema } from '../evidence/schema.ts';
@@ -8,16 +9,7 @@ import { partSchema } from '../part/schema.ts';
 import { routeSchema } from '../route/schema.ts';
 import { idField, lengthField, numberField, textField } from '../units/fields.ts';
 import type { LengthUnit } from '../units/length.ts';
-
-export const hazards = [
-  'ordinary',
-  'pressure',
-  'lifting',
-  'vehicle safety',
-  'food contact',
-  'electrical',
-  'rotating at speed',
-] as const;
+import { hazards } from './hazards.ts';
 
 export type Hazard = (typeof hazards)[number];
 

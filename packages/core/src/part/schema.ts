@@ -2,13 +2,12 @@
  * The part as it is written in a job: what was decided, in the words and numbers as typed.
  * Everything may be missing: a half-entered part is normal and still draws.
  */
+
 import { z } from 'zod';
 import { idField, lengthField, numberField, textField } from '../units/fields.ts';
 import type { LengthUnit } from '../units/length.ts';
+import { roles } from './roles.ts';
 import { sizeField } from './size-field.ts';
-
-/** What a surface is for; steers fits, finish and the order of work. */
-export const roles = ['sliding', 'sealing', 'locating', 'running', 'pressed', 'bonded', 'clearance', 'free'] as const;
 
 const own = idField.describe('name by which the rest of the document refers to it');
 const role = z.enum(roles).describe('what the surface is for; steers fits, finish and the order of work').optional();

@@ -1,7 +1,8 @@
 /** Whatever the evidence says, the answer is finite, its probabilities are shares and its intervals are in order. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { conditions, type Gauge, gaugeKinds } from '../evidence/schema.ts';
+import { conditions, gaugeKinds } from '../evidence/reading-kinds.ts';
+import type { Gauge } from '../evidence/schema.ts';
 import type { RecoverFeature } from './features.ts';
 import { recover } from './recover.ts';
 import type { RecoverResult } from './recover-result.ts';

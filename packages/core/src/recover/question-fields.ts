@@ -1,9 +1,10 @@
 /** Fields that the questions about recovering a design share. */
 import { z } from 'zod';
-import { conditions, type Gauge, gaugeKinds, type Reading } from '../evidence/schema.ts';
+import { conditions, gaugeKinds } from '../evidence/reading-kinds.ts';
+import type { Gauge, Reading } from '../evidence/schema.ts';
 import type { Finding } from '../finding.ts';
 import type { Dimension } from '../part/part-result.ts';
-import { roles } from '../part/schema.ts';
+import { roles } from '../part/roles.ts';
 import { sizeField } from '../part/size-field.ts';
 import { lengthField, numberField, textField } from '../units/fields.ts';
 import type { LengthUnit } from '../units/length.ts';

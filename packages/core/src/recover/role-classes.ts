@@ -2,7 +2,7 @@
  * Which tolerance classes a maker is likely to have given a surface, by what it is for. Weights are workshop judgement,
  * `common practice`; the pairs are those of the preferred fits.
  */
-import type { roles } from '../part/schema.ts';
+import type { roles } from '../part/roles.ts';
 import { type Mm, mmPerInch } from '../units/quantities.ts';
 
 /** What a surface is for, as in the part. */

@@ -2,12 +2,13 @@
  * The next reading, typed in one row: what it is of and where stay, only the value is typed anew, so that a gauge that types
  * like a keyboard writes one reading after another. A place pointed at on the drawing is taken over.
  */
+
+import { conditions } from '@sparewright/core/evidence/reading-kinds';
 import type { Json } from '@sparewright/core/job/merge';
 import { type LengthUnit, readLength } from '@sparewright/core/units/length';
 import type { JobPage } from '@sparewright/output/present/job-view';
 import { type FormEvent, useEffect, useId, useRef, useState } from 'react';
 import { freeId, listAt, type Path, textAt, withValue } from '../document.ts';
-import { conditions } from '../forms/choices.ts';
 import { type Choice, words } from '../forms/fields.ts';
 import type { Form } from '../use-job.ts';
 import { inWords, measuredSizes, newDimension, newKinds } from './measured-sizes.ts';

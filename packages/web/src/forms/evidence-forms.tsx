@@ -1,10 +1,11 @@
 /** What was measured, typed: originals in hand, readings, and what an old manual says. */
+
+import { conditions } from '@sparewright/core/evidence/reading-kinds';
 import type { Json } from '@sparewright/core/job/merge';
 import type { SizeRow } from '@sparewright/output/present/job-view';
 import { freeId, listAt, type Path, textAt } from '../document.ts';
 import { measuredSizes } from '../evidence/measured-sizes.ts';
 import type { Form } from '../use-job.ts';
-import { conditions } from './choices.ts';
 import { type Choice, choice, column, number, size, text, words } from './fields.ts';
 import { RecordTable } from './record-table.tsx';
 

@@ -1,6 +1,7 @@
 /** What the job is, typed. */
+
+import { hazards } from '@sparewright/core/job/hazards';
 import type { Form } from '../use-job.ts';
-import { hazards } from './choices.ts';
 import { choice, number, prose, text, words } from './fields.ts';
 import { Fields } from './record-table.tsx';
 

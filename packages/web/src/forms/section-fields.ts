@@ -1,7 +1,7 @@
 /** The fields of sections and bores, and what becomes of a section when its shape is changed. */
 import type { Json } from '@sparewright/core/job/merge';
+import { roles } from '@sparewright/core/part/roles';
 import { textAt, valueAt, withValue } from '../document.ts';
-import { roles } from './choices.ts';
 import { type Choice, type Column, choice, column, type FieldSpec, number, size, text, words } from './fields.ts';
 
 export const is =

@@ -1,9 +1,10 @@
 /** A new job: five questions to a first drawing. */
+
+import { hazards } from '@sparewright/core/job/hazards';
 import { newJob, type Shape, shapes } from '@sparewright/core/job/templates';
 import { type LengthUnit, readLength } from '@sparewright/core/units/length';
 import { type FormEvent, useEffect, useState } from 'react';
 import { createJob } from '../ask-server.ts';
-import { hazards } from '../forms/choices.ts';
 import { go } from '../place.ts';
 import { ScreenHead } from './screen-head.tsx';
 

@@ -1,7 +1,10 @@
 /** The workshop's lists and the lathe's own numbers, as fields. */
 
+import { cutterKinds, drillKinds } from '@sparewright/core/cutting/cutter-kinds';
+import { edgeConditions } from '@sparewright/core/cutting/edge';
+import { gaugeKinds } from '@sparewright/core/evidence/reading-kinds';
+import { bearingKinds } from '@sparewright/core/lathe/prior-beliefs';
 import { freeId, listAt, textAt, withValue } from '../document.ts';
-import { bearingKinds, cutterKinds, drillKinds, edgeConditions, gaugeKinds } from '../forms/choices.ts';
 import { choice, column, type FieldSpec, number, numbers, prose, size, text, words } from '../forms/fields.ts';
 import type { RecordTableSpec } from '../forms/record-table.tsx';
 import type { WorkshopPart } from '../place.ts';
