@@ -75,9 +75,21 @@ export function hypothesesFor(asked: Asked): Hypothesis[] {
       for (const h of ofNominal(nominal, asked, share)) if (h.max > asked.from && h.min < asked.to) found.push(h);
   }
   found.push(...ownSizes(asked, share));
-  if (asked.stated) found.push(statedLimits(asked.stated));
-  return found;
+  return asked.stated ? withStated(found, statedLimits(asked.stated)) : found;
 }
+
+/** Limits nearer than this to each other are the same design, whatever they are called. */
+const sameLimits: Mm = 5e-4;
+
+/** Stated limits take the place of those that say the same, and what these were believed with. */
+function withStated(found: readonly Hypothesis[], stated: Hypothesis): Hypothesis[] {
+  const saysTheSame = ({ min, max }: Hypothesis): boolean =>
+    Math.abs(min - stated.min) < sameLimits && Math.abs(max - stated.max) < sameLimits;
+  const prior = found.filter(saysTheSame).reduce((sum, h) => plus(sum, h.prior), stated.prior);
+  return [...found.filter((h) => !saysTheSame(h)), { ...stated, prior }];
+}
+
+const plus = (x: PerHabit, y: PerHabit): PerHabit => [x[0] + y[0], x[1] + y[1], x[2] + y[2], x[3] + y[3]];
 
 /** Half of inch limits were tolerance classes of the same kind, half round thou: `common practice`. */
 const thouShare = 0.5;
@@ -191,7 +203,7 @@ function statedLimits(stated: Stated): Hypothesis {
     written: stated.written,
     nominal: stated.nominal,
     system: stated.system,
-    toleranceClass: 'stated',
+    toleranceClass: 'the stated limits',
     min: middle - half,
     max: middle + half,
     prior: [believed, believed, believed, believed],

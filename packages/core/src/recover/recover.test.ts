@@ -86,6 +86,13 @@ describe('one size', () => {
     expect(ask([read(11.95)], {}, { manual }).sizes[0]?.designs[0]?.written).toBe('12 e8 as stated');
     expect(ask([read(11.992), read(11.993)], {}, { manual }).sizes[0]?.designs[0]?.written).not.toContain('e8');
   });
+
+  test('limits in a manual and the same limits by class are one design', () => {
+    // ISO 286-2: f7 over 10 to 18 mm is −16/−34 µm.
+    const manual = [{ of: 'guide.diameter', size: parseTolerancedSize('12 -0.016/-0.034', 'mm') }];
+    const limits = ask([read(11.975)], {}, { manual }).sizes[0]?.designs.map(({ min, max }) => `${min} ${max}`);
+    expect(limits?.filter((l) => l === '11.966 11.984')).toHaveLength(1);
+  });
 });
 
 describe('neighbours and mates', () => {
