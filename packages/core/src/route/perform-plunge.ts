@@ -15,6 +15,7 @@ import { type Machining, speedRange } from './machining.ts';
 import { handCut, noCuttingData, nothing, type Outcome, type Scene, speedBelow } from './outcome.ts';
 import type { CutNumbers } from './route-result.ts';
 import { grooveTable } from './tables/groove-table.ts';
+import { stretchFrom } from './tables/stretch.ts';
 import { after, largestBetween, type Workpiece } from './workpiece.ts';
 
 /** Feed of a plunge by hand; `common practice`. */
@@ -46,6 +47,7 @@ export function performGroove(
     outer,
     floor: task.floor,
     cutterWidth: cutter.width ?? task.width,
+    stretch: stretchFrom(draft, part.outline.length, holding.setup.endOut),
     across: workshop.lathe.dials.crossSlide,
     along: workshop.lathe.dials.topSlide ?? workshop.lathe.dials.saddle,
   });

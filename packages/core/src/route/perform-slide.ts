@@ -17,6 +17,7 @@ import type { CutNumbers } from './route-result.ts';
 import { sideLength } from './tables/cone-setting.ts';
 import { coneTable } from './tables/cone-table.ts';
 import { curveTable } from './tables/curve-table.ts';
+import { stretchFrom } from './tables/stretch.ts';
 import { after, largestBetween, type Workpiece } from './workpiece.ts';
 
 /** Feed by hand along a side or across a step; `common practice`. */
@@ -58,6 +59,7 @@ export function performCone(
     cone: task.cone,
     startDiameter: start,
     where: task.where,
+    along: stretchFrom(draft, scene.part.outline.length, holding.setup.endOut),
     thinEnd: task.thinEnd,
     greatest: stroke,
     across: workshop.lathe.dials.crossSlide,
@@ -128,7 +130,7 @@ export function performCurve(
     along,
     alongName: topSlide ? 'Top slide, parallel to the work' : 'Saddle',
     across: crossSlide,
-    freeEnd: holding.setup.endOut,
+    stretch: stretchFrom(draft, scene.part.outline.length, holding.setup.endOut),
   });
   const cut = lightCut(scene, cutter, draft, holding, work, {
     diameter: touch,

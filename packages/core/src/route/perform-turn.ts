@@ -19,6 +19,7 @@ import { noCuttingData, nothing, type Outcome, type Scene } from './outcome.ts';
 import { fineInfeedFor, lastPass } from './perform-fine.ts';
 import { bendingShare, boreBending, facingAllowance, roughBending, usualTolerance } from './practice.ts';
 import { slidePerDivision } from './tables/dial.ts';
+import { stretchFrom } from './tables/stretch.ts';
 import { turningTable } from './tables/turning-table.ts';
 import { after, largestBetween, type Workpiece } from './workpiece.ts';
 
@@ -82,6 +83,7 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
     title: draft.title,
     from: start,
     to: task.target,
+    along: stretchFrom(draft, part.outline.length, holding.setup.endOut),
     depth: chosen.numbers.depth,
     where: task.where,
     dial: lathe.dials.crossSlide,

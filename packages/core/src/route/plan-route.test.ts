@@ -196,7 +196,7 @@ describe('as a turner would do it', () => {
     const outside: PartDocument['outside'] = [{ kind: 'cylinder', id: 'body', diameter: 40, length: 50 }];
     const route = plan({ outside, inside: { left: [{ kind: 'bored', id: 'bore', diameter: '24 H7', depth: 30 }] } });
     const [open, finish] = route.tables.filter((t) => t.kind === 'boring');
-    expect(open?.notes.join(' ')).toContain('touching at Ø13.00 mm');
+    expect(open?.notes.join(' ')).toContain('touching at Ø13.000 mm');
     expect(finish?.notes.join(' ')).toContain('touching at Ø23.4');
   });
 

@@ -4,6 +4,8 @@ import type { Segment } from '../part/outline-types.ts';
 import type { Kilogram, MetrePerMinute, Mm, MmPerRev, MPa, Newton, Rpm, Second, Watt } from '../units/quantities.ts';
 import type { DialTable } from './dial-table.ts';
 import type { OperationKind } from './operation-kinds.ts';
+import type { HoldingWish } from './schema.ts';
+import type { WayHeld } from './ways-held.ts';
 
 export interface Stock {
   readonly material: string;
@@ -153,8 +155,14 @@ export interface Setup {
   /** Where the jaws hold, from the part's left face (stock beyond the part is negative or past its length). */
   readonly gripFrom: Mm;
   readonly gripTo: Mm;
-  /** How the work is held: by jaws on its outside, or on a mandrel in its bore. */
-  readonly held: 'in the chuck' | 'on a mandrel';
+  /** How the work is held: by jaws on its outside, on a mandrel in its bore, or between centres and driven by a dog. */
+  readonly held: WayHeld;
+  /** Where what holds it ends and the work, or the mandrel, stands free: the jaw faces, or the point of the driving centre. */
+  readonly freeFrom: Mm;
+  /** Length of grip as the stiffness of the lathe is reckoned with; next to none on a centre, which lets the work tilt. */
+  readonly stiffOver: Mm;
+  /** What turns the work where no jaws hold it, and the moment it gives before it slips. */
+  readonly drive?: Drive | undefined;
   /** Push of all jaws together that the hardest cut of the setup needs; undefined where no cut is reckoned. */
   readonly gripNeeded?: Newton | undefined;
   /** Total run-out to dial in to, from the tightest feature. */
@@ -165,12 +173,21 @@ export interface Setup {
   readonly cautions: readonly string[];
 }
 
+/** What turns the work: how, the moment it holds against slipping, and what the hardest cut asks of it with safety [N·mm]. */
+export interface Drive {
+  readonly by: string;
+  readonly holds: number;
+  readonly asked?: number | undefined;
+}
+
 /** A way to hold the work that was weighed against others. */
 export interface HoldingChoice {
   /** Setup it is for. */
   readonly setup: string;
   /** `right end out of the bar, tailstock up`. */
   readonly how: string;
+  /** What to wish for to have it so. */
+  readonly wish: HoldingWish;
   readonly taken: boolean;
   /** What it costs beside the cutting: time to set up, and what its risks come to; for comparison only. */
   readonly cost: Second;

@@ -5,6 +5,7 @@ import { z } from 'zod';
 import { idField, lengthField, numberField, textField } from '../units/fields.ts';
 import type { LengthUnit } from '../units/length.ts';
 import { operationKinds } from './operation-kinds.ts';
+import { waysHeld } from './ways-held.ts';
 
 /** Operations are named by what they do and to which feature: `finish-turn-guide`; see the route that was planned. */
 const operationField = z
@@ -29,6 +30,13 @@ export function routeSchema(unit: LengthUnit) {
   return z.strictObject({
     firstEndOut: z.enum(['left', 'right']).describe('end that stands out of the chuck in the first setup').optional(),
     chuck: idField.optional(),
+    hold: z
+      .enum(waysHeld)
+      .describe('way to hold the work while most of its outside is turned; on a mandrel: in the second setup')
+      .optional(),
+    holdOn: idField
+      .describe('section that is gripped, or bore that the mandrel goes into, once the work is turned round')
+      .optional(),
     tailstock: z.boolean().describe('support the free end with the tailstock in the first setup').optional(),
     stockDiameter: lengthField(unit, 'bar to use').optional(),
     order: z
@@ -55,5 +63,8 @@ export function routeSchema(unit: LengthUnit) {
     count: z.int().min(1).max(50).describe('parts to make; one when left out [-]').optional(),
   });
 }
+
+/** What is wished of the way to hold the work. */
+export type HoldingWish = Pick<RouteWishes, 'firstEndOut' | 'tailstock' | 'hold' | 'holdOn'>;
 
 export type RouteWishes = z.output<ReturnType<typeof routeSchema>>;

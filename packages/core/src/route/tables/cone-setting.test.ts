@@ -57,6 +57,7 @@ test('the strokes of a cone end at its thin end, by less than two divisions of t
         title: 'cone',
         cone: { startDiameter: a, endDiameter: b, length: 12 },
         startDiameter: start,
+        along: { end: 'right', near: 0, far: 12 },
         where,
         thinEnd: 'free',
         greatest: 0.4,

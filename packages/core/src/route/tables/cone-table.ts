@@ -3,6 +3,7 @@ import { degrees, type Mm } from '../../units/quantities.ts';
 import type { DialTable } from '../dial-table.ts';
 import { angleTolerance, type Cone, degreesMinutes, setOverAngle, sideLength } from './cone-setting.ts';
 import { type Dial, dialNote, dialSetting } from './dial.ts';
+import { type Stretch, stretchNote } from './stretch.ts';
 
 /** Depth of each of the last two strokes, on the radius; `common practice`. */
 const lastStroke: Mm = 0.1;
@@ -15,6 +16,7 @@ export interface ConeTableInput {
   /** Diameter from which it is cut: the rough outside, or the hole. */
   readonly startDiameter: Mm;
   readonly where: 'outside' | 'bore';
+  readonly along: Stretch;
   /** Which end is the thin one, seen from the chuck. */
   readonly thinEnd: 'free' | 'chuck';
   /** Greatest depth of a stroke by hand, on the radius. */
@@ -64,7 +66,8 @@ export function coneTable(input: ConeTableInput): DialTable {
       `The thin end is the one ${input.thinEnd === 'free' ? 'away from the chuck' : 'towards the chuck'}: the top slide, fed ${input.thinEnd === 'free' ? 'towards the chuck, must move away from the axis' : 'towards the chuck, must move in towards the axis'}.`,
       `Test: over ${cone.length.toFixed(2)} mm along the axis the diameters must differ by ${(wide - thin).toFixed(3)} mm. A difference off by 0.01 mm means ${degreesMinutes(angleTolerance(cone, 0.01))} too much or too little.`,
       `The top slide travels ${sideLength(cone).toFixed(1)} mm along the side; start it well back. Lock the saddle.`,
-      `Zero the cross slide with the cutter touching ${input.where === 'outside' ? 'at the thin end' : 'in the mouth'} at Ø${input.startDiameter.toFixed(2)} mm. The cutter must stand at centre height, or the side is not straight.`,
+      `Zero the cross slide with the cutter touching ${input.where === 'outside' ? 'at the thin end' : 'in the mouth'} at Ø${input.startDiameter.toFixed(3)} mm. The cutter must stand at centre height, or the side is not straight.`,
+      stretchNote(input.along),
       dialNote('Cross slide', input.across),
     ],
   };

@@ -4,6 +4,7 @@ import type { DialTable } from '../dial-table.ts';
 import { curveSteps, type StepCurve, stepsForCusp } from './curve-steps.ts';
 import { type Dial, dialNote } from './dial.ts';
 import { dialSteps } from './dialled-steps.ts';
+import { inMm, type Stretch } from './stretch.ts';
 
 /** Corners no higher than this are quickly filed; `common practice`. */
 const easyCusp: Mm = 0.15;
@@ -20,7 +21,15 @@ export interface CurveTableInput {
   readonly along: Dial;
   readonly alongName: string;
   readonly across: Dial;
-  readonly freeEnd: 'left' | 'right';
+  /** Where the curve lies. */
+  readonly stretch: Stretch;
+}
+
+/** Where the steps are counted from: the free end itself, or a place that far behind it. */
+function startOf({ end, near }: Stretch): string {
+  return near < 5e-4
+    ? `touching the ${end} end`
+    : `at the beginning of the curve, ${inMm(near)} from the ${end} end of the part`;
 }
 
 export function curveTable(input: CurveTableInput): DialTable {
@@ -41,7 +50,12 @@ export function curveTable(input: CurveTableInput): DialTable {
       { key: 'alongDivisions', title: 'divisions', unit: '', decimals: 0 },
       { key: 'acrossTurns', title: 'across: turns', unit: '', decimals: 0 },
       { key: 'acrossDivisions', title: 'divisions', unit: '', decimals: 0 },
-      { key: 'depth', title: 'from the end', unit: 'mm', decimals: 2 },
+      {
+        key: 'depth',
+        title: input.stretch.near < 5e-4 ? 'from the end' : 'from its beginning',
+        unit: 'mm',
+        decimals: 2,
+      },
       { key: 'diameter', title: 'to diameter', unit: 'mm', decimals: 2 },
       { key: 'cusp', title: 'left to file', unit: 'mm', decimals: 2 },
       { key: 'done', title: 'done', unit: '', blank: true },
@@ -58,7 +72,7 @@ export function curveTable(input: CurveTableInput): DialTable {
     })),
     notes: [
       `Nose radius of the cutter: ${input.noseRadius} mm. With another cutter ask for the table again: the stops change.`,
-      `Zero along with the cutter touching the ${input.freeEnd} end, across with it touching Ø${input.touch.toFixed(2)} mm.`,
+      `Zero along with the cutter ${startOf(input.stretch)}, across with it touching Ø${input.touch.toFixed(3)} mm.`,
       dialNote(input.alongName, input.along),
       dialNote('Cross slide', input.across),
       'Each step: set along, feed across inward to the stop, never past it. Blue the steps, file until the blue in the inner corners is just gone.',

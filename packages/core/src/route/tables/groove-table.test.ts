@@ -38,6 +38,7 @@ test('in whole divisions the walls are still not passed, and the floor is reache
         outer,
         floor,
         cutterWidth: s.cutter,
+        stretch: { end: 'right', near: 4, far: 4 + s.width },
         across,
         along: dial,
       });
@@ -63,9 +64,11 @@ test('without a dial along, the places are given and the notes say how to set th
     outer: 20,
     floor: 16,
     cutterWidth: 2,
+    stretch: { end: 'right', near: 5, far: 8 },
     across,
     along: undefined,
   });
   expect(table.rows.every((row) => row.alongTurns === '')).toBe(true);
   expect(table.notes.join(' ')).toContain('No dial along the work');
+  expect(table.notes.join(' ')).toContain('at the left wall, 8 mm from the right end of the part');
 });

@@ -2,6 +2,7 @@
 import type { Mm } from '../../units/quantities.ts';
 import type { DialTable } from '../dial-table.ts';
 import { type Dial, dialNote, dialSetting } from './dial.ts';
+import { inMm, type Stretch } from './stretch.ts';
 
 /** Left on the floor for the last pass, on the radius; `common practice`. */
 const floorAllowance: Mm = 0.05;
@@ -15,6 +16,7 @@ export interface GrooveTableInput {
   readonly outer: Mm;
   readonly floor: Mm;
   readonly cutterWidth: Mm;
+  readonly stretch: Stretch;
   readonly across: Dial;
   readonly along: Dial | undefined;
 }
@@ -25,6 +27,11 @@ export function plungePlaces(width: Mm, cutterWidth: Mm): Mm[] {
   if (spare <= 1e-9) return [0];
   const between = Math.max(1, Math.ceil(spare / (0.8 * cutterWidth)));
   return Array.from({ length: between + 1 }, (_, i) => (spare * i) / between);
+}
+
+/** Seen from the right end the left wall is the far one. */
+function leftWall({ end, near, far }: Stretch): Mm {
+  return end === 'right' ? far : near;
 }
 
 export function grooveTable(input: GrooveTableInput): DialTable {
@@ -64,7 +71,7 @@ export function grooveTable(input: GrooveTableInput): DialTable {
     ],
     notes: [
       `Cutter ${input.cutterWidth} mm wide: measure it and correct the places if it differs. Groove ${input.width.toFixed(3)} mm wide.`,
-      `Zero across with the cutter touching Ø${input.outer.toFixed(3)} mm, along with its left corner at the left wall.`,
+      `Zero across with the cutter touching Ø${input.outer.toFixed(3)} mm, along with its left corner at the left wall, ${inMm(leftWall(input.stretch))} from the ${input.stretch.end} end of the part.`,
       dialNote('Cross slide', input.across),
       ...(input.along
         ? [dialNote('Along', input.along)]

@@ -3,6 +3,7 @@ import type { Mm } from '../../units/quantities.ts';
 import type { DialTable } from '../dial-table.ts';
 import { type Dial, dialNote, slidePerDivision } from './dial.ts';
 import { planPasses } from './pass-plan.ts';
+import { type Stretch, stretchNote } from './stretch.ts';
 
 export interface TurningTableInput {
   readonly id: string;
@@ -10,6 +11,7 @@ export interface TurningTableInput {
   readonly title: string;
   readonly from: Mm;
   readonly to: Mm;
+  readonly along: Stretch;
   readonly depth: Mm;
   readonly where: 'outside' | 'bore';
   readonly dial: Dial;
@@ -50,7 +52,8 @@ export function turningTable(input: TurningTableInput): DialTable {
     })),
     notes: [
       dialNote('Cross slide', input.dial),
-      `Zero the dial with the cutter just touching at Ø${input.from.toFixed(2)} mm.`,
+      `Zero the dial with the cutter just touching at Ø${input.from.toFixed(3)} mm.`,
+      stretchNote(input.along),
       ...(input.finishing
         ? ['Measure after the last pass but one; what it really took is what the last will take.']
         : []),
