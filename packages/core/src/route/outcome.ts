@@ -29,6 +29,8 @@ export interface Outcome {
   readonly cut?: CutNumbers | undefined;
   readonly cutting: Second;
   readonly tables: readonly DialTable[];
+  /** Diameter at which the dial really ends the passes, where another operation takes up from it. */
+  readonly endsAt?: Mm | undefined;
   readonly findings: readonly Finding[];
   readonly why?: readonly string[];
   readonly needs?: readonly string[];

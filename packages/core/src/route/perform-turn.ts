@@ -21,7 +21,7 @@ import { bendingShare, boreBending, facingAllowance, roughBending, usualToleranc
 import { slidePerDivision } from './tables/dial.ts';
 import { stretchFrom } from './tables/stretch.ts';
 import { turningTable } from './tables/turning-table.ts';
-import { after, largestBetween, type Workpiece } from './workpiece.ts';
+import { after, holeAt, largestBetween, type Workpiece } from './workpiece.ts';
 
 type Turn = Extract<Task, { does: 'turn' }>;
 
@@ -29,7 +29,9 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
   const { part, workshop, machining } = scene;
   const { cutters, lathe } = workshop;
   const inside = task.where === 'bore';
-  const start = task.startDiameter ?? largestBetween(work, task.clear?.from ?? draft.from, task.clear?.to ?? draft.to);
+  const start = inside
+    ? holeLeft(work, draft, task, 2 * slidePerDivision(lathe.dials.crossSlide))
+    : (task.startDiameter ?? largestBetween(work, task.clear?.from ?? draft.from, task.clear?.to ?? draft.to));
   const total = Math.max(0, inside ? task.target - start : start - task.target) / 2;
   const cutter = inside ? boringCutter(cutters, start, task.reach ?? 0) : turningCutter(cutters, task.stage);
   if (!cutter)
@@ -92,6 +94,7 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
     lastByTopSlide: fine.infeed !== undefined,
   });
   const before = Number(table.rows.at(-2)?.diameter ?? start);
+  const ends = table.rows.at(-1)?.diameter;
   return {
     cutter,
     cut: chosen.numbers,
@@ -100,9 +103,17 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
       ...(table.rows.length > 0 ? [table] : []),
       ...(fine.infeed ? [lastPass(scene, draft, task, fine.infeed, cutter, before)] : []),
     ],
+    endsAt: task.stage === 'rough' && typeof ends === 'number' ? ends : undefined,
     findings: [...reach, ...cutFindings(draft, chosen, cutter, machining.hardens), ...fine.findings],
     why: [choiceInWords(chosen), ...fine.why],
   };
+}
+
+/** What a bore is cut from: where the dial really ended its opening, if that stands there, less than a division under what was asked. */
+function holeLeft(work: Workpiece, draft: Draft, task: Turn, division: Mm): Mm {
+  const asked = task.startDiameter ?? 0;
+  const left = 2 * holeAt(work, (draft.from + draft.to) / 2);
+  return left < asked && left > asked - division - 1e-6 ? left : asked;
 }
 
 /**

@@ -20,7 +20,7 @@ import { performFace, performTurn } from './perform-turn.ts';
 import { hacksawRate, operationHandling } from './practice.ts';
 import type { Operation, OperationWish, Span } from './route-result.ts';
 import { doesNotServe, leftOut, otherCutter } from './wish-findings.ts';
-import { after, outlineOf, type Workpiece } from './workpiece.ts';
+import { after, endedAt, outlineOf, type Workpiece } from './workpiece.ts';
 
 export interface Realised {
   readonly operation: Operation;
@@ -41,7 +41,7 @@ export function realise(
 ): Realised {
   const outcome = asWished(scene, draft, holding, work, wish);
   const pace = scene.pace(draft.kind);
-  const left = wish?.skipped ? work : after(work, draft.removes);
+  const left = wish?.skipped ? work : after(work, endedAt(draft.removes, outcome.endsAt));
   return {
     operation: {
       id: draft.id,

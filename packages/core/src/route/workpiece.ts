@@ -61,6 +61,12 @@ export function after(work: Workpiece, removal: Removal): Workpiece {
   }
 }
 
+/** The same removal, ended at another diameter all along. */
+export function endedAt(removal: Removal, diameter: Mm | undefined): Removal {
+  if (diameter === undefined || (removal.cuts !== 'outside' && removal.cuts !== 'inside')) return removal;
+  return { ...removal, to: removal.to.flatMap((p) => flat(p.from, p.to, diameter / 2, p.of.feature)) };
+}
+
 /** What lies between two places. */
 export function cutToLength(work: Workpiece, from: Mm, to: Mm): Workpiece {
   return { outside: within(work.outside, from, to), inside: within(work.inside, from, to) };
@@ -112,6 +118,11 @@ export function beamOut(work: Workpiece, jaw: Mm, endOut: 'left' | 'right'): Bea
     });
   }
   return right ? sections : sections.toReversed();
+}
+
+/** Radius of the hole at a place; 0 where the work is solid. */
+export function holeAt(work: Workpiece, z: Mm): Mm {
+  return radiusAtMiddle(work.inside, z) ?? 0;
 }
 
 function radiusAtMiddle(profile: Profile, z: Mm): Mm | undefined {
