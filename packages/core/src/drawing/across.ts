@@ -2,6 +2,7 @@
 import type { Mm } from '../units/quantities.ts';
 import type { Board } from './board.ts';
 import type { Stretch } from './box.ts';
+import { PriceQueue } from './price-queue.ts';
 import type { At } from './scene.ts';
 import { arrowhead, arrowLength } from './shapes.ts';
 import { cheapest, drawShelf, mayStand, measured, rowHeights, type Shelf, troubleOf, type Zone } from './shelf.ts';
@@ -19,8 +20,8 @@ const laterZone = 25;
 
 export function placeAcross(board: Board, mark: Across, zones: readonly Zone[]): boolean {
   const best = cheapest(
-    zones.flatMap((zone, i) => candidates(mark, zone, laterZone * i)),
-    ({ shelf, zone }) => troubleOf(board, outside(mark, shelf.elbow, zone), shelf),
+    new PriceQueue(zones.flatMap((zone, i) => candidates(mark, zone, laterZone * i))),
+    ({ shelf, zone }, enough) => troubleOf(board, outside(mark, shelf.elbow, zone), shelf, enough),
     ({ shelf, zone }) => mayStand(board, shelf, whole(mark, shelf.elbow, zone), zone.inside),
   );
   if (!best) return false;

@@ -70,8 +70,8 @@ export class Board {
   /** Whether a text may stand in a box. */
   isFree(box: Box): boolean {
     const wide = grown(box, clearance);
+    for (const text of this.texts) if (overlap(text, wide)) return false;
     return (
-      !this.texts.some((t) => overlap(t, wide)) &&
       !this.taken.some((t) => overlap(t, wide)) &&
       !this.edges.some(wide, (e) => passesThrough(e, wide)) &&
       !this.lines.some(wide, (l) => passesThrough(l, wide))
@@ -87,20 +87,24 @@ export class Board {
     );
   }
 
-  /** How many drawn lines a further line would cross. */
-  crossings(line: Stretch): number {
-    return this.lines.count(boxOf(line), (l) => cross(l, line));
-  }
-
-  /** How many drawn lines and edges a further line would be lost in. */
-  coverings(line: Stretch): number {
-    const box = grown(boxOf(line), 1);
-    const isLost = (other: Stretch) => runsAlong(line, other);
-    return this.lines.count(box, isLost) + this.edges.count(box, isLost);
-  }
-
-  edgeCrossings(line: Stretch): number {
-    return this.edges.count(boxOf(line), (e) => cross(e, line));
+  /**
+   * What a further line would cost: so much for each edge or drawn line it would be lost in, so much for each it would cross; no
+   * longer counted once it has come to `enough`.
+   */
+  trouble(
+    what: 'edges' | 'lines',
+    line: Stretch,
+    price: { readonly lost: number; readonly crossed: number },
+    enough: number,
+  ): number {
+    let cost = 0;
+    if (cost >= enough) return cost;
+    this[what].someAlong(line, 1, (other) => {
+      if (runsAlong(line, other)) cost += price.lost;
+      if (cross(other, line)) cost += price.crossed;
+      return cost >= enough;
+    });
+    return cost;
   }
 
   /** How many places lie under these boxes from which leaders have still to come. */
@@ -157,13 +161,20 @@ export function itemBox(item: Item): Box {
       weight: item.weight,
     });
   }
-  const points = item.parts.flatMap((part, i) => {
-    if (part.to === 'close') return [];
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  const take = ({ x, y }: At): void => {
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    top = Math.min(top, y);
+    bottom = Math.max(bottom, y);
+  };
+  item.parts.forEach((part, i) => {
+    if (part.to === 'close') return;
+    take(part);
     const before = item.parts[i - 1];
-    if (part.to !== 'arc' || !before || before.to === 'close') return [part];
-    return [part, ...bulge(before, part)];
+    if (part.to === 'arc' && before && before.to !== 'close') bulge(before, part).forEach(take);
   });
-  return around(points.map((p) => boxAt(p.x, p.y, 0, 0))) ?? boxAt(0, 0, 0, 0);
+  return left <= right ? { left, top, right, bottom } : boxAt(0, 0, 0, 0);
 }
 
 /** The outermost points of an arc to the left, right, top and bottom, where it reaches them. */

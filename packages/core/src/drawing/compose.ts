@@ -2,7 +2,7 @@
 import type { PartResult } from '../part/part-result.ts';
 import type { Mm } from '../units/quantities.ts';
 import { Board } from './board.ts';
-import { type Box, boxAt, grown, within } from './box.ts';
+import { around, type Box, boxAt, grown, moved, within } from './box.ts';
 import { drawDetail, markDetail } from './detail-view.ts';
 import { drawEndView, endsToShow, sideFor } from './end-view.ts';
 import { grooveGroups, grooveNote, groovePlaces, needsDetail } from './groove-marks.ts';
@@ -222,16 +222,19 @@ interface Layout {
 
 /** Puts the main view as near the middle as leaves room for the rest. */
 function settle(main: Board, details: readonly Board[], table: readonly TableRow[], layout: Layout): Composition {
+  const room = main.boxes();
   let last: Composition | undefined;
   for (const share of [0.5, 0.35, 0.2, 0.1, 0]) {
-    last = settleAt(main, details, table, layout, share);
+    last = settleAt(main, room, details, table, layout, share);
     if (last.fits && last.overflow.length === 0 && last.homeless.length === 0) return last;
   }
-  return last ?? settleAt(main, details, table, layout, 0);
+  return last ?? settleAt(main, room, details, table, layout, 0);
 }
 
+/** @param room  what the items of the main view take */
 function settleAt(
   main: Board,
+  room: readonly Box[],
   details: readonly Board[],
   table: readonly TableRow[],
   layout: Layout,
@@ -239,15 +242,15 @@ function settleAt(
 ): Composition {
   const { region, title, paper, scale, lost } = layout;
   const sheet = new Board();
-  const extent = main.extent() ?? boxAt(0, 0, 0, 0);
+  const extent = around(room) ?? boxAt(0, 0, 0, 0);
   const spare = title.top - 4 - region.top - (extent.bottom - extent.top);
   const across = (region.right - region.left - (extent.right - extent.left)) / 2;
   const down = share * Math.max(0, spare);
   const view = { x: region.left + across - extent.left, y: region.top + down - extent.top, scale };
   sheet.merge(main, view);
-  const moved = sheet.extent() ?? extent;
-  const fits = within(moved, grown(region, 0.01)) && moved.bottom <= title.top - 3;
-  const taken = [...sheet.boxes(), title];
+  const whole = moved(extent, view);
+  const fits = within(whole, grown(region, 0.01)) && whole.bottom <= title.top - 3;
+  const taken = [...room.map((box) => moved(box, view)), title];
   const put = (board: Board): boolean => {
     const size = board.extent();
     if (!size) return true;

@@ -1,6 +1,7 @@
 /** Notes on oblique leaders, each set where it is crossed by nothing and its line is short. */
 import type { Mm, Radian } from '../units/quantities.ts';
 import type { Board } from './board.ts';
+import { PriceQueue } from './price-queue.ts';
 import type { At } from './scene.ts';
 import { arrowhead, arrowLength, bearing } from './shapes.ts';
 import {
@@ -52,62 +53,64 @@ export function placeNote(board: Board, note: Note, zones: readonly Zone[]): boo
 
 /** The same, where a note touches other points in each zone. */
 export function placeBest(board: Board, ways: readonly { readonly note: Note; readonly zone: Zone }[]): boolean {
-  const all = ways.flatMap(({ note, zone }, i) => candidates(note, zone, laterZone * i));
+  const nearest = ways.flatMap(({ note, zone }, i) => directions(note, zone, laterZone * i).flatMap((d) => at(d, 0)));
   const best = cheapest(
-    all,
-    (candidate) => {
-      const shelf = shelfOf(candidate);
-      return troubleOf(board, { a: candidate.touch, b: shelf.elbow }, shelf);
-    },
-    (candidate) => {
-      const shelf = shelfOf(candidate);
-      return mayStand(board, shelf, { a: candidate.touch, b: shelf.elbow }, candidate.zone.inside);
-    },
+    new PriceQueue(nearest, ({ direction, row }) => at(direction, row + 1)[0]),
+    ({ direction: { touch }, shelf }, enough) => troubleOf(board, { a: touch, b: shelf.elbow }, shelf, enough),
+    ({ direction: { touch, zone }, shelf }) => mayStand(board, shelf, { a: touch, b: shelf.elbow }, zone.inside),
   );
   if (!best) return false;
-  const { note, touch } = best.candidate;
-  const shelf = shelfOf(best.candidate);
+  const { direction, shelf } = best.candidate;
+  const { note, touch } = direction;
   board.line(touch, shelf.elbow, 'dimension', note.of);
   if (!note.bare) board.items.push(arrowhead(touch, bearing(shelf.elbow, touch), note.of));
   drawShelf(board, shelf, note.of);
   return true;
 }
 
-interface Candidate {
+/** A leader from one point, going one way: the farther out its shelf is, the dearer. */
+interface Direction {
   readonly note: Note;
   readonly zone: Zone;
   readonly touch: TouchAt;
   readonly lines: Lines;
-  /** Of the elbow. */
-  readonly x: Mm;
-  readonly y: Mm;
+  /** Heights of the shelf, from the part outwards. */
+  readonly rows: readonly Mm[];
+  readonly tan: number;
+  readonly sin: number;
   readonly side: 1 | -1;
+  /** What is paid besides the length. */
+  readonly surcharge: number;
+}
+
+interface Candidate {
+  readonly direction: Direction;
+  readonly row: number;
+  readonly shelf: Shelf;
   readonly price: number;
 }
 
-/** Made only for those that are looked at: most never are. */
-function shelfOf({ lines, x, y, side }: Candidate): Shelf {
-  return { lines, elbow: { x, y }, side };
+function directions(note: Note, zone: Zone, extra: number): Direction[] {
+  const lines = measured(note.lines);
+  return note.touch.slice(0, mostTouches).flatMap((touch) => {
+    const rows = rowHeights(zone).filter((y) => (y - touch.y) * zone.outward >= arrowLength);
+    return slopes.flatMap(({ tan, sin, slant }) =>
+      ([1, -1] as const).map((side): Direction => {
+        const along = alongEdge(touch, touch.x + side / tan, touch.y + zone.outward);
+        return { note, zone, touch, lines, rows, tan, sin, side, surcharge: slant + along + extra };
+      }),
+    );
+  });
 }
 
-function candidates(note: Note, zone: Zone, extra: number): Candidate[] {
-  const list: Candidate[] = [];
-  const lines = measured(note.lines);
-  const touches = note.touch.slice(0, mostTouches);
-  for (const y of rowHeights(zone)) {
-    for (const touch of touches) {
-      const rise = (y - touch.y) * zone.outward;
-      if (rise < arrowLength) continue;
-      for (const { tan, sin, slant } of slopes) {
-        for (const side of [1, -1] as const) {
-          const x = touch.x + (side * rise) / tan;
-          const price = rise / sin + slant + alongEdge(touch, x, y) + extra;
-          list.push({ note, zone, touch, lines, x, y, side, price });
-        }
-      }
-    }
-  }
-  return list;
+/** The place on one of its rows; none beyond the last. */
+function at(direction: Direction, row: number): [Candidate] | [] {
+  const { zone, touch, lines, rows, tan, sin, side, surcharge } = direction;
+  const y = rows[row];
+  if (y === undefined) return [];
+  const rise = (y - touch.y) * zone.outward;
+  const elbow = { x: touch.x + (side * rise) / tan, y };
+  return [{ direction, row, shelf: { lines, elbow, side }, price: rise / sin + surcharge }];
 }
 
 /** What it costs to run nearly along the edge that is touched. */

@@ -1,15 +1,20 @@
-/** Things by their price, the cheapest first, of equal ones the first given: a heap, for mostly only the first few are wanted. */
+/**
+ * Things by their price, the cheapest first, of equal ones the first given: a heap, for mostly only the first few are wanted.
+ * A thing may stand for a row of ever dearer ones: the next of its row is made only when it has been taken.
+ */
 export class PriceQueue<T extends { readonly price: number }> {
-  readonly #things: readonly T[];
+  readonly #things: T[];
+  readonly #nextOf: (thing: T) => T | undefined;
   readonly #prices: Float64Array;
   /** Indices; none is dearer than the two below it. */
   readonly #heap: Uint32Array;
   #size: number;
 
-  constructor(things: readonly T[]) {
-    this.#things = things;
+  /** @param nextOf  what follows a thing in its row, no cheaper than it; nothing when left out */
+  constructor(things: readonly T[], nextOf: (thing: T) => T | undefined = () => undefined) {
+    this.#things = [...things];
+    this.#nextOf = nextOf;
     this.#size = things.length;
-    // Filled by hand: a sheet asks for some hundred thousand, and a typed array made from a list goes the long way.
     const prices = new Float64Array(things.length);
     const heap = new Uint32Array(things.length);
     things.forEach((thing, i) => {
@@ -25,9 +30,16 @@ export class PriceQueue<T extends { readonly price: number }> {
   next(): T | undefined {
     if (this.#size === 0) return undefined;
     const heap = this.#heap;
-    const first = this.#things[heap[0] ?? 0];
-    this.#size -= 1;
-    heap[0] = heap[this.#size] ?? 0;
+    const index = heap[0] ?? 0;
+    const first = this.#things[index];
+    const next = first && this.#nextOf(first);
+    if (next) {
+      this.#things[index] = next;
+      this.#prices[index] = next.price;
+    } else {
+      this.#size -= 1;
+      heap[0] = heap[this.#size] ?? 0;
+    }
     this.#sink(0);
     return first;
   }

@@ -2,7 +2,7 @@
 import type { Mm } from '../units/quantities.ts';
 import { type Board, lineBox, textHeight } from './board.ts';
 import { around, type Box, grown, passesThrough, type Stretch, within } from './box.ts';
-import { PriceQueue } from './price-queue.ts';
+import type { PriceQueue } from './price-queue.ts';
 import type { At } from './scene.ts';
 import { textWidth } from './text-width.ts';
 
@@ -40,6 +40,9 @@ export function rowHeights(zone: Zone): Mm[] {
 }
 
 export function mayStand(board: Board, shelf: Shelf, leader: Stretch, inside: Box): boolean {
+  const { elbow: at } = shelf;
+  // Most places that are tried are out of bounds; that is seen without making anything.
+  if (at.x < inside.left || at.x > inside.right || at.y < inside.top || at.y - gap > inside.bottom) return false;
   const boxes = lineBoxes(shelf);
   const whole = around(boxes);
   const { elbow } = shelf;
@@ -52,16 +55,16 @@ export function mayStand(board: Board, shelf: Shelf, leader: Stretch, inside: Bo
   );
 }
 
-/** What it costs to cross other lines, to be lost in them, or to stand over the start of leaders yet to come. */
-export function troubleOf(board: Board, leader: Stretch, shelf: Shelf): number {
+/**
+ * What it costs to cross other lines, to be lost in them, or to stand over the start of leaders yet to come; no longer counted
+ * once it has come to `enough`.
+ */
+export function troubleOf(board: Board, leader: Stretch, shelf: Shelf, enough: number): number {
   // A little off the point itself, which lies on an edge that the leader is meant to touch.
   const line = { a: towards(leader.a, leader.b, 0.4), b: leader.b };
-  return (
-    30 * board.coverings(line) +
-    15 * board.edgeCrossings(line) +
-    12 * board.crossings(line) +
-    9 * board.waitingUnder(lineBoxes(shelf))
-  );
+  const waiting = 9 * board.waitingUnder(lineBoxes(shelf));
+  const edges = waiting + board.trouble('edges', line, { lost: 30, crossed: 15 }, enough - waiting);
+  return edges + board.trouble('lines', line, { lost: 30, crossed: 12 }, enough - edges);
 }
 
 /**
@@ -69,16 +72,17 @@ export function troubleOf(board: Board, leader: Stretch, shelf: Shelf): number {
  * while it could still matter.
  */
 export function cheapest<T extends { readonly price: number }>(
-  candidates: readonly T[],
-  trouble: (candidate: T) => number,
+  queue: PriceQueue<T>,
+  /** May stop counting at `enough`. */
+  trouble: (candidate: T, enough: number) => number,
   isPossible: (candidate: T) => boolean,
 ): { readonly candidate: T; readonly cost: number } | undefined {
   let best: { readonly candidate: T; readonly cost: number } | undefined;
-  const queue = new PriceQueue(candidates);
   for (let candidate = queue.next(); candidate; candidate = queue.next()) {
     if (best && candidate.price >= best.cost) break;
     if (!isPossible(candidate)) continue;
-    const cost = candidate.price + trouble(candidate);
+    const enough = (best?.cost ?? Number.POSITIVE_INFINITY) - candidate.price;
+    const cost = candidate.price + trouble(candidate, enough);
     if (!best || cost < best.cost) best = { candidate, cost };
   }
   return best;

@@ -34,30 +34,42 @@ export class Stretches {
     return found;
   }
 
-  /** How many of those that may reach into a box are so. */
-  count(box: Box, isSo: (stretch: Stretch) => boolean): number {
-    let count = 0;
-    this.some(box, (stretch) => {
-      if (isSo(stretch)) count += 1;
-      return false;
-    });
-    return count;
-  }
-
   /** Whether any of those that may reach into a box is so. */
   some(box: Box, isSo: (stretch: Stretch) => boolean): boolean {
     this.#question += 1;
-    const [right, top, bottom] = [cellOf(box.right), cellOf(box.top), cellOf(box.bottom)];
-    for (let column = cellOf(box.left); column <= right; column++) {
-      for (let row = top; row <= bottom; row++) {
-        const there = this.#cells.get(keyOf(column, row));
-        if (!there) continue;
-        for (const index of there) {
-          const stretch = this.all[index];
-          if (this.#asked[index] === this.#question || !stretch) continue;
-          this.#asked[index] = this.#question;
-          if (isSo(stretch)) return true;
-        }
+    const right = cellOf(box.right);
+    for (let column = cellOf(box.left); column <= right; column++)
+      if (this.#someInColumn(column, box.top, box.bottom, isSo)) return true;
+    return false;
+  }
+
+  /** Whether any of those that may come nearer to a line than this is so. */
+  someAlong({ a, b }: Stretch, near: Mm, isSo: (stretch: Stretch) => boolean): boolean {
+    this.#question += 1;
+    const [from, to] = a.x <= b.x ? [a, b] : [b, a];
+    const slope = to.x > from.x ? (to.y - from.y) / (to.x - from.x) : 0;
+    const right = cellOf(to.x + near);
+    for (let column = cellOf(from.x - near); column <= right; column++) {
+      // How high the line is where it comes near to this column and where it leaves it; an upright one is so all along.
+      const x0 = Math.min(Math.max(column * cell - near, from.x), to.x);
+      const x1 = Math.min(Math.max((column + 1) * cell + near, from.x), to.x);
+      const y0 = from.y + slope * (x0 - from.x);
+      const y1 = slope === 0 ? to.y : from.y + slope * (x1 - from.x);
+      if (this.#someInColumn(column, Math.min(y0, y1) - near, Math.max(y0, y1) + near, isSo)) return true;
+    }
+    return false;
+  }
+
+  #someInColumn(column: number, top: Mm, bottom: Mm, isSo: (stretch: Stretch) => boolean): boolean {
+    const last = cellOf(bottom);
+    for (let row = cellOf(top); row <= last; row++) {
+      const there = this.#cells.get(keyOf(column, row));
+      if (!there) continue;
+      for (const index of there) {
+        const stretch = this.all[index];
+        if (this.#asked[index] === this.#question || !stretch) continue;
+        this.#asked[index] = this.#question;
+        if (isSo(stretch)) return true;
       }
     }
     return false;
