@@ -183,6 +183,47 @@ describe('a change', () => {
     desk.close();
   });
 
+  test.each([
+    { pace: 500, that: 'each stands for a while' },
+    { pace: 200, that: 'none stands for long' },
+  ])('after change without a pause reaches the others all the same: $that', async ({ pace }) => {
+    const { desk, type, state } = await opened();
+    let words = '';
+    for (let typed = 0; typed < 12_000; typed += pace) {
+      words += 'x';
+      type('notes', words);
+      await vi.advanceTimersByTimeAsync(pace);
+      // Neither a letter a revision, nor nothing.
+      expect(server.revisions.length).toBeLessThan(2 + typed / 3000);
+      if (typed > 9000) expect(server.revisions.length).toBeGreaterThan(1);
+      if (state().standing === 'saved') expect(state().document).toEqual(server.document);
+    }
+    await vi.advanceTimersByTimeAsync(3000);
+    expect(server.document).toEqual({ guide: '6', head: '8', notes: words });
+    expect(state().standing).toBe('saved');
+    desk.close();
+  });
+
+  test('typed on while it is on its way is not called kept before it is, nor one that is refused', async () => {
+    server.late.save = 1000;
+    const { desk, type, state } = await opened();
+    type('guide', '7');
+    await vi.advanceTimersByTimeAsync(2100);
+    type('guide', '7.5');
+    await vi.advanceTimersByTimeAsync(150);
+    expect(server.document).toEqual({ guide: '7', head: '8' });
+    expect(state().standing).toBe('sending');
+    await vi.advanceTimersByTimeAsync(5000);
+    expect(state().standing).toBe('saved');
+    type('guide', '8');
+    await vi.advanceTimersByTimeAsync(1300);
+    type('guide', 'thick');
+    await vi.advanceTimersByTimeAsync(5000);
+    expect(server.document).toEqual({ guide: '8', head: '8' });
+    expect(state().standing).toBe('refused');
+    desk.close();
+  });
+
   test('made just before one leaves is delivered', async () => {
     const { desk, type } = await opened();
     type('guide', '7');

@@ -7,6 +7,7 @@ import { listRevisions, readRevision, readStored, type SaveAnswer, type Stored, 
 import { type Desk, type DeskOptions, type DeskState, noRefusals, type Standing, unopened } from './desk-state.ts';
 import { whenNews } from './events.ts';
 import { differences, joinedWith, settled } from './join.ts';
+import { openLater } from './later.ts';
 import { client, dropLetter, letterOf, putLetter, whenOutboxChanges } from './outbox.ts';
 import { isFault, isSilence, messageOf, refusalsOf } from './refusals.ts';
 import { stepsOf } from './steps.ts';
@@ -20,6 +21,8 @@ const pause = 300;
 const unnoticed = 150;
 /** A change is sent when no further one followed for this long [ms], so that a number is one revision, not one a digit. */
 const lull = 900;
+/** Whoever types on without such a pause waits no longer than this to have it kept, and then to have it sent [ms]. */
+const longest = 4000;
 /** Between two tries at a server that does not answer [ms]. */
 const retry = 2500;
 
@@ -33,18 +36,12 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
   let waiting: { deliver: boolean; catchUp: boolean } = { deliver: false, catchUp: false };
   let checking = new AbortController();
   const closed = new AbortController();
-  const timers = new Map<string, ReturnType<typeof setTimeout>>();
+  const later = openLater();
 
   function set(change: Partial<DeskState<View>>): void {
     if (closed.signal.aborted) return;
     state = { ...state, ...change };
     tell(state);
-  }
-
-  /** One of each kind at a time; a later one takes the place of an earlier one. */
-  function later(what: string, delay: number, work: () => void): void {
-    clearTimeout(timers.get(what));
-    if (!closed.signal.aborted) timers.set(what, setTimeout(work, delay));
   }
 
   async function open(): Promise<void> {
@@ -53,7 +50,7 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
     } catch (error) {
       if (closed.signal.aborted) return;
       set({ trouble: messageOf(error) });
-      if (isSilence(error)) later('open', retry, () => void open());
+      if (isSilence(error)) later.in(retry, 'open', () => void open());
       return;
     }
     const letter = letterOf(key);
@@ -69,13 +66,15 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
     const { document } = state;
     if (document === undefined || !saved) return;
     checking.abort();
-    clearTimeout(timers.get('settle'));
+    // Since when it is put off is not forgotten: who types on is to be kept all the same.
+    if (patience === 0) later.drop('settle');
+    else later.hold('settle');
     const mine = new AbortController();
     checking = mine;
-    later('busy', unnoticed, () => set({ busy: true }));
-    const settled = (work: () => void): void => {
+    later.in(unnoticed, 'busy', () => set({ busy: true }));
+    const settled = (work: () => void, most?: number): void => {
       if (patience === 0) work();
-      else later('settle', patience, work);
+      else later.in(patience, 'settle', work, most);
     };
     try {
       const view = await check(document, mine.signal, (part) => {
@@ -84,17 +83,17 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
       if (mine.signal.aborted) return;
       accepted = document;
       set({ view, refusals: noRefusals, trouble: '' });
-      settled(() => keep(document));
+      settled(() => keep(document), longest);
     } catch (error) {
       if (mine.signal.aborted || closed.signal.aborted) return;
       if (isFault(error)) {
         // It says nothing against what was typed.
         set({ trouble: messageOf(error) });
-        settled(() => keep(document));
+        settled(() => keep(document), longest);
       } else settled(() => refuse(error, 'check'));
     } finally {
       if (checking === mine) {
-        clearTimeout(timers.get('busy'));
+        later.drop('busy');
         if (state.busy) set({ busy: false });
       }
     }
@@ -120,7 +119,7 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
     putLetter(key, { base, baseDocument, document });
     if (state.disagreement) return;
     set({ standing: 'sending' });
-    later('deliver', lull, () => void deliver());
+    later.in(lull, 'deliver', () => void deliver(), longest);
   }
 
   function deliver(): Promise<void> {
@@ -145,7 +144,7 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
     } catch (error) {
       if (isSilence(error)) {
         set({ standing: 'kept here' });
-        later('deliver', retry, () => void deliver());
+        later.in(retry, 'deliver', () => void deliver());
       } else refuse(error, 'server');
       return;
     }
@@ -163,13 +162,19 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
     if (letter && !same(letter.document, sent)) {
       const document = joinedWith(sent, letter.document, answer.document);
       putLetter(key, { base: answer.revision, baseDocument: answer.document, document });
-      later('deliver', lull, () => void deliver());
+      later.in(lull, 'deliver', () => void deliver(), longest);
     } else dropLetter(key);
     const untouched = state.document === undefined || same(state.document, sent);
     const document = untouched ? answer.document : joinedWith(sent, state.document ?? sent, answer.document);
-    const standing = letterOf(key) ? 'sending' : joined ? 'merged' : 'saved';
-    set({ revision: answer.revision, standing, ...(joined ? { document } : {}) });
+    set({ revision: answer.revision, standing: standingAfter(untouched, joined), ...(joined ? { document } : {}) });
     if (joined) void look();
+  }
+
+  /** What was typed while a letter was on its way is not kept yet, and may have been refused. */
+  function standingAfter(untouched: boolean, joined: boolean): Standing {
+    if (letterOf(key)) return 'sending';
+    if (!untouched) return isRefused() ? 'refused' : 'sending';
+    return joined ? 'merged' : 'saved';
   }
 
   function disagree(revision: number, theirs: Json): void {
@@ -198,7 +203,7 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
     if (isRefused()) return leave();
     await look();
     if (isRefused()) return leave();
-    clearTimeout(timers.get('deliver'));
+    later.drop('deliver');
     while (letterOf(key) && state.standing === 'sending') await deliver();
     if (letterOf(key)) return;
     await learnSteps();
@@ -240,7 +245,7 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
 
   /** Whoever leaves has done typing. */
   function keepNow(): void {
-    if (timers.has('settle') && accepted !== undefined && accepted === state.document) keep(accepted);
+    if (later.isPlanned('settle') && accepted !== undefined && accepted === state.document) keep(accepted);
   }
 
   addEventListener('pagehide', keepNow);
@@ -288,7 +293,7 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
       if (state.standing === 'sending') void deliver();
       closed.abort();
       checking.abort();
-      for (const timer of timers.values()) clearTimeout(timer);
+      later.close();
       for (const stop of stops) stop();
     },
   };
