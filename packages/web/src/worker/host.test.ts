@@ -74,6 +74,14 @@ test('the workshop is handed over once, before the first task', async () => {
   expect(last().heard.map((m) => m.say)).toEqual(['workshop', 'do', 'do']);
 });
 
+test('once the workshop is known a task goes off before anything else is done', async () => {
+  const host = hostWith('at once');
+  void host.run(task, {});
+  await given();
+  void host.run(task, {});
+  expect(last().tasks).toHaveLength(2);
+});
+
 test('answers, refusals and faults come back to whoever asked', async () => {
   const host = hostWith('at once');
   const asked = [host.run(task, {}), host.run(task, {}), host.run(task, {})];

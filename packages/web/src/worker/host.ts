@@ -146,7 +146,8 @@ export function openHost({ start, patience, leave }: HostOptions): Host {
   return {
     warm: () => void handOver(),
     async run(task, options) {
-      await handOver();
+      // Once the workshop is known the task goes off at once, before the page is busy with showing what was typed.
+      if (workshop === undefined) await handOver();
       return new Promise((done, failed) => {
         if (options.signal?.aborted) return failed(options.signal.reason);
         count += 1;
