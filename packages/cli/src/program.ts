@@ -252,6 +252,8 @@ export function createProgram(terminal: Terminal, done: (code: ExitCode) => void
   )
     .option('--workshop <file>', 'lathe and cutters')
     .option('--internal', 'the thread of the nut')
+    .option('--straight', 'fed straight in; left out, by the pitch')
+    .option('--flank', 'fed along the flank with the top slide; left out, by the pitch')
     .option('--engaged <length>', 'length over which thread and mate are engaged; left out, 10 mm')
     .option('--json', 'the figures as JSON, for other programs')
     .action(async (thread: string, options: ThreadplanOptions) => {

@@ -1,16 +1,17 @@
 /**
  * Drafts what happens at the corners of the outside: chamfers, rounded edges, fillets and reliefs.
  */
-import { DomainError } from '../errors.ts';
-import type { PartResult, Placed } from '../part/part-result.ts';
+import type { Workshop } from '../lathe/schema.ts';
+import type { PartResult, Placed, PlacedThread } from '../part/part-result.ts';
 import type { Edge, OutsideSection } from '../part/schema.ts';
-import { infeedDepth } from '../standards/threads/cutting-geometry.ts';
-import type { Thread } from '../standards/threads/thread.ts';
-import type { Mm } from '../units/quantities.ts';
+import { type Mm, radians } from '../units/quantities.ts';
+import { threadingCutter } from './choose-cutter.ts';
 import { called, type Draft, inWords, lengthInWords, operation } from './draft.ts';
 import type { Holding } from './hold.ts';
 import type { Profile } from './profile.ts';
 import { piecesOf } from './surfaces.ts';
+import { rootOf, threadAim } from './tables/thread-aim.ts';
+import { threadChamfer } from './tables/thread-chamfer.ts';
 
 /** An edge of a section, and where it is. */
 interface Corner {
@@ -22,7 +23,7 @@ interface Corner {
 }
 
 /** The chamfers of each thread, which come before it; reliefs, which are plunged; all other edges of the setup in one operation. */
-export function draftEdges(part: PartResult, holding: Holding): Draft[] {
+export function draftEdges(part: PartResult, holding: Holding, workshop: Workshop): Draft[] {
   const corners = holding.sections.flatMap((s) => cornersOf(part, s));
   const threaded = holding.sections.filter((s) =>
     part.threads.some((t) => t.side === 'external' && t.on === s.feature.id),
@@ -32,7 +33,7 @@ export function draftEdges(part: PartResult, holding: Holding): Draft[] {
   );
   return [
     ...corners.flatMap((c) => relief(part, holding, c)),
-    ...threaded.map((s) => threadChamfer(part, holding, s)),
+    ...threaded.map((s) => threadEnds(part, holding, s, workshop)),
     ...(shaped.length > 0 ? [otherEdges(part, holding, shaped)] : []),
   ];
 }
@@ -64,24 +65,65 @@ function relief(part: PartResult, holding: Holding, { section, edge, at }: Corne
   ];
 }
 
-/** A thread that stops further from the end of its section than this runs out within it [mm]. */
+/** A groove begins or ends no further from the end of a section than this to belong to it [mm]. */
 const leastGap: Mm = 1;
 
-function threadChamfer(part: PartResult, holding: Holding, section: Placed<OutsideSection>): Draft {
-  const { id } = section.feature;
+/** The chamfers at the ends of a thread: as drawn where those reach below the root, else as the thread needs them. */
+function threadEnds(part: PartResult, holding: Holding, section: Placed<OutsideSection>, workshop: Workshop): Draft {
+  const { feature, largest } = section;
+  const { id } = feature;
   const threads = part.threads.filter((t) => t.on === id && t.side === 'external');
-  const root = Math.min(...threads.map((t) => rootOf(t.thread)));
-  const reached = (end: Mm) => threads.some((t) => Math.min(Math.abs(t.from - end), Math.abs(t.to - end)) < leastGap);
-  const relieved = part.grooves.some((g) => g.feature.on === id);
-  const ends = relieved || (reached(section.from) && reached(section.to)) ? 'both ends' : 'the open end';
+  const root = Math.min(...threads.map((t) => rootBy(t, workshop)));
+  const crest = Math.min(largest, ...threads.map((t) => threadAim(t.thread, 'external').crest));
+  const drawn = [feature.startEdge, feature.endEdge].flatMap((edge) => (edge?.kind === 'chamfer' ? [edge] : []));
+  const reach = drawn.map((c) => largest - 2 * c.size * Math.tan(radians(c.angle ?? 45)));
+  const small = Math.max(...reach);
+  const deep = drawn.length > 0 && small <= root;
+  const needed = crest > root ? threadChamfer(crest, root) : undefined;
+  const [first] = drawn;
+  const size =
+    deep && first
+      ? `${lengthInWords(first.size)} × ${Number((first.angle ?? 45).toFixed(1))}°`
+      : needed
+        ? `45° to ${inWords(needed.diameter)}, ${lengthInWords(Number(needed.length.toFixed(2)))} long`
+        : '45°';
   return {
-    ...operation(holding, 'chamfer', `thread-${id}`, [id], section.largest),
-    title: `Chamfer ${ends} of ${called(part, id)} to below the root of the thread, ${inWords(root)}`,
+    ...operation(holding, 'chamfer', `thread-${id}`, [id], largest),
+    title: `Chamfer ${endsOf(part, section, root)} of ${called(part, id)}, ${size}, to below the root of the thread, ${inWords(Number(root.toFixed(2)))}`,
     from: section.from,
     to: section.to,
     task: { does: 'plain' },
     removes: { cuts: 'outside', to: chamfersOf(part, section) },
+    why: [
+      ...(deep
+        ? []
+        : [
+            drawn.length === 0
+              ? 'None is drawn, but a thread wants one: without it the first turn is a thin burr that cuts the hand and the mate.'
+              : `The one drawn goes down to ${inWords(small)} only, above the root: the first turn would begin with a thin edge.`,
+          ]),
+    ],
   };
+}
+
+/** Ends at which the crest stands free: at the end of the part, at a groove, or beside work thinner than the root. */
+function endsOf(part: PartResult, section: Placed<OutsideSection>, root: Mm): string {
+  const at = part.outside.indexOf(section);
+  const free = (['start', 'end'] as const).filter((side) => {
+    const [place, beside] =
+      side === 'start' ? [section.from, part.outside[at - 1]] : [section.to, part.outside[at + 1]];
+    const grooved = part.grooves.some(
+      (g) =>
+        g.feature.on === section.feature.id && Math.min(Math.abs(g.from - place), Math.abs(g.to - place)) < leastGap,
+    );
+    const edge = section.feature[`${side}Edge`];
+    return beside === undefined || beside.largest < root || grooved || edge?.kind === 'relief';
+  });
+  return free.length === 2 ? 'both ends' : 'the open end';
+}
+
+function rootBy(placed: PlacedThread, { cutters }: Workshop): Mm {
+  return rootOf(placed.thread, 'external', threadingCutter(cutters, placed)?.noseRadius);
 }
 
 function chamfersOf(part: PartResult, { feature }: Placed<OutsideSection>): Profile {
@@ -89,16 +131,6 @@ function chamfersOf(part: PartResult, { feature }: Placed<OutsideSection>): Prof
     feature[`${at}Edge`]?.kind === 'chamfer' ? [`${feature.id}.${at}Edge`] : [],
   );
   return piecesOf(part, 'outside', names);
-}
-
-/** Diameter at the bottom of the groove; the basic minor diameter where the form's own tool does not fit the sizes. */
-function rootOf(thread: Thread): Mm {
-  try {
-    return infeedDepth(thread, 'external').rootDiameter;
-  } catch (error) {
-    if (!(error instanceof DomainError)) throw error;
-    return thread.minorDiameter;
-  }
 }
 
 function otherEdges(part: PartResult, holding: Holding, corners: readonly Corner[]): Draft {

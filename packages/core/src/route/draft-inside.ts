@@ -8,11 +8,12 @@ import type { Edge, InsideSection } from '../part/schema.ts';
 import type { Mm } from '../units/quantities.ts';
 import { band, called, type Draft, dimensionOf, inWords, lengthInWords, middle } from './draft.ts';
 import { type Drilled, drillHoles, type Hole } from './draft-holes.ts';
+import { draftThreadMouths } from './draft-thread-mouth.ts';
 import type { End, Holding } from './hold.ts';
 import { boringAllowance, finishingAllowance, shoulderAllowance } from './practice.ts';
 import { flat } from './profile.ts';
 import { clearInsideTo, isInPart, piecesOf, sectionInside } from './surfaces.ts';
-import { crestAim } from './tables/thread-table.ts';
+import { crestAim } from './tables/thread-aim.ts';
 
 type Common = Pick<Draft, 'setup' | 'atFreeEnd' | 'working' | 'removes' | 'why' | 'cautions'>;
 
@@ -58,6 +59,7 @@ export function draftInside(part: PartResult, holding: Holding, workshop: Worksh
     ...holes.flatMap((hole) => boring(part, hole, drilled, common, face)),
     ...grooves(part, holes, common),
     ...threads(part, holes, common),
+    ...draftThreadMouths(part, holes, common, face, workshop),
     ...(mouthsHere ??
       mouths(
         part,

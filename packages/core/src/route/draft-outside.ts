@@ -9,13 +9,14 @@ import type { OutsideSection } from '../part/schema.ts';
 import type { Mm } from '../units/quantities.ts';
 import { band, called, type Draft, dimensionOf, inWords, lengthInWords, middle, operation } from './draft.ts';
 import { draftEdges } from './draft-edges.ts';
+import { draftRunOuts } from './draft-run-out.ts';
 import type { End, Holding } from './hold.ts';
 import { lastCutAim, lastCutSpread } from './last-cut.ts';
 import { finishingAllowance, shoulderAllowance } from './practice.ts';
 import { flat } from './profile.ts';
 import { stepCurveOf } from './step-curve.ts';
 import { clearTo, piecesOf, sectionOutside } from './surfaces.ts';
-import { crestAim } from './tables/thread-table.ts';
+import { crestAim } from './tables/thread-aim.ts';
 
 /** Surfaces smoother than this are finished with abrasive paper on a light lathe; `common practice`. */
 const paperBelow = 0.8;
@@ -33,9 +34,10 @@ export function draftOutside(part: PartResult, holding: Holding, workshop: Works
     ...roughing(part, holding),
     ...sections.flatMap((s) => finishing(part, holding, s, workshop)),
     ...grooves(part, holding),
+    ...draftRunOuts(part, holding, workshop),
     ...threads(part, holding),
     ...knurls(part, holding),
-    ...draftEdges(part, holding),
+    ...draftEdges(part, holding, workshop),
   ];
 }
 

@@ -1,16 +1,15 @@
-/** Questions about dial numbers: passes, threads, cones and curves on a lathe whose dials are told. */
+/** Questions about dial numbers: passes and cones on a lathe whose dials are told. */
 import { z } from 'zod';
 import { defineQuestion } from '../question.ts';
-import { parseThread } from '../standards/threads/thread.ts';
-import { lengthField, textField } from '../units/fields.ts';
+import { lengthField } from '../units/fields.ts';
 import { degrees } from '../units/quantities.ts';
 import { dialField, settingFields } from './question-fields.ts';
 import { curveQuestions } from './questions-curves.ts';
 import { fineQuestions } from './questions-fine.ts';
 import { gearQuestions } from './questions-gears.ts';
+import { threadQuestions } from './questions-threads.ts';
 import { angleTolerance, degreesMinutes, setOverAngle, sideLength } from './tables/cone-setting.ts';
 import { planPasses } from './tables/pass-plan.ts';
-import { crestAim, threadTable } from './tables/thread-table.ts';
 
 const dialPasses = defineQuestion({
   name: 'dial-passes',
@@ -96,58 +95,6 @@ const coneSetting = defineQuestion({
   },
 });
 
-export const threadPasses = defineQuestion({
-  name: 'thread-passes',
-  asks: 'Which dial settings cut a thread straight in, with an equal chip in every pass?',
-  input: z.strictObject({
-    designation: textField('thread as it is written: M10x1.25-6g, 3/8 BSF', 60),
-    side: z.enum(['external', 'internal']).default('external').describe('external for the bolt, internal for the nut'),
-    dial: dialField('dial of the cross slide'),
-  }),
-  output: z.strictObject({
-    crest: z
-      .strictObject({
-        aim: z.number().describe('diameter to aim at [mm]'),
-        max: z.number().describe('greatest [mm]'),
-        min: z.number().describe('least [mm]'),
-      })
-      .optional()
-      .describe('diameter before threading; left out where the standard gives no limits'),
-    passes: z
-      .array(
-        z.strictObject({
-          pass: z.string().describe('number of the pass, or spring pass'),
-          ...settingFields,
-          depth: z.number().describe('depth so far, on the radius [mm]'),
-        }),
-      )
-      .describe('passes in order'),
-    notes: z.array(z.string()).describe('how to set up and use them'),
-  }),
-  sources: ['geometry', 'ISO68-1', 'common-practice'],
-  example: {
-    input: { designation: 'M12x1.25-6g', dial: { division: 0.02, perTurn: 1, reads: 'radius' } },
-    gives: { crest: { max: 11.972, min: 11.76 } },
-    from: 'ISO 965: fundamental deviation g −0.028 mm and tolerance 0.212 mm of the major diameter at 1.25 mm pitch',
-  },
-  answer({ designation, side, dial }) {
-    const thread = parseThread(designation);
-    const placed = { id: 'thread', on: 'work', thread, side, from: 0, to: thread.pitch, entersAt: 'right' } as const;
-    const table = threadTable('passes', 'thread', placed, dial);
-    const crest = crestAim(thread, side);
-    return {
-      ...(crest ? { crest: { aim: fine(crest.aim), max: fine(crest.max), min: fine(crest.min) } } : {}),
-      passes: table.rows.map((row) => ({
-        pass: String(row.pass),
-        turns: Number(row.turns),
-        divisions: Number(row.divisions),
-        depth: fine(Number(row.depth)),
-      })),
-      notes: [...table.notes],
-    };
-  },
-});
-
 /** Without the noise of binary fractions. */
 function fine(value: number): number {
   return Math.round(value * 1e6) / 1e6 + 0;
@@ -156,7 +103,7 @@ function fine(value: number): number {
 export const routeQuestions = [
   dialPasses,
   coneSetting,
-  threadPasses,
+  ...threadQuestions,
   ...curveQuestions,
   ...gearQuestions,
   ...fineQuestions,

@@ -94,20 +94,27 @@ function asWished(
   wish: OperationWish | undefined,
 ): Outcome {
   if (wish?.skipped) return { ...nothing(), findings: [leftOut(draft, work)] };
-  const own = performSafely(scene, draft, holding, work);
+  const own = performSafely(scene, draft, holding, work, wish);
   if (wish?.instead !== undefined)
     return { ...nothing(), cutting: own.cutting, why: [`Done in another way: ${wish.instead}`] };
   if (wish?.cutter === undefined || wish.cutter === own.cutter?.id) return own;
   const cutters = scene.workshop.cutters.filter((c) => c.id === wish.cutter);
-  const wished = performSafely({ ...scene, workshop: { ...scene.workshop, cutters } }, draft, holding, work);
+  const other = { ...scene, workshop: { ...scene.workshop, cutters } };
+  const wished = performSafely(other, draft, holding, work, wish);
   if (!wished.cutter) return { ...own, findings: [...own.findings, doesNotServe(draft, wish.cutter, own)] };
   return { ...wished, findings: [...wished.findings, otherCutter(draft, own, wished)] };
 }
 
 /** A size outside what a formula covers is said at the operation; the rest of the route is still planned. */
-function performSafely(scene: Scene, draft: Draft, holding: Holding, work: Workpiece): Outcome {
+function performSafely(
+  scene: Scene,
+  draft: Draft,
+  holding: Holding,
+  work: Workpiece,
+  wish: OperationWish | undefined,
+): Outcome {
   try {
-    return perform(scene, draft, holding, work);
+    return perform(scene, draft, holding, work, wish);
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     return { ...nothing(), cutting: 600, findings: [beyondFormulas(draft, error)] };
@@ -129,7 +136,13 @@ function beyondFormulas(draft: Draft, error: DomainError): Finding {
   };
 }
 
-function perform(scene: Scene, draft: Draft, holding: Holding, work: Workpiece): Outcome {
+function perform(
+  scene: Scene,
+  draft: Draft,
+  holding: Holding,
+  work: Workpiece,
+  wish: OperationWish | undefined,
+): Outcome {
   const { task } = draft;
   switch (task.does) {
     case 'turn':
@@ -139,7 +152,7 @@ function perform(scene: Scene, draft: Draft, holding: Holding, work: Workpiece):
     case 'groove':
       return performGroove(scene, draft, task, holding, work);
     case 'thread':
-      return performThread(scene, draft, task);
+      return performThread(scene, draft, task, holding, work, wish);
     case 'cone':
       return performCone(scene, draft, task, holding, work);
     case 'curve':

@@ -5,6 +5,7 @@ import type { Kilogram, MetrePerMinute, Mm, MmPerRev, MPa, Newton, Rpm, Second, 
 import type { DialTable } from './dial-table.ts';
 import type { OperationKind } from './operation-kinds.ts';
 import type { HoldingWish } from './schema.ts';
+import type { infeedWays } from './tables/infeed-way.ts';
 import type { WayHeld } from './ways-held.ts';
 
 export interface Stock {
@@ -84,6 +85,8 @@ export interface OperationWish {
   readonly minutes: number | undefined;
   /** Id of the cutter asked for, whether or not it can do it. */
   readonly cutter: string | undefined;
+  /** How a thread is to be fed in. */
+  readonly infeed: (typeof infeedWays)[number] | undefined;
   readonly why: string | undefined;
   readonly breaks: readonly BrokenRule[];
 }
@@ -161,6 +164,8 @@ export interface Setup {
   readonly freeFrom: Mm;
   /** Length of grip as the stiffness of the lathe is reckoned with; next to none on a centre, which lets the work tilt. */
   readonly stiffOver: Mm;
+  /** A steel mandrel in the bore, plain from the jaw faces to its end. */
+  readonly mandrel?: { readonly diameter: Mm; readonly length: Mm } | undefined;
   /** What turns the work where no jaws hold it, and the moment it gives before it slips. */
   readonly drive?: Drive | undefined;
   /** Push of all jaws together that the hardest cut of the setup needs; undefined where no cut is reckoned. */

@@ -5,6 +5,7 @@ import { z } from 'zod';
 import { idField, lengthField, numberField, textField } from '../units/fields.ts';
 import type { LengthUnit } from '../units/length.ts';
 import { operationKinds } from './operation-kinds.ts';
+import { infeedWays } from './tables/infeed-way.ts';
 import { waysHeld } from './ways-held.ts';
 
 /** Operations are named by what they do and to which feature: `finish-turn-guide`; see the route that was planned. */
@@ -20,6 +21,7 @@ const change = z.strictObject({
   instead: textField('done in another way, which is: bought ready threaded', 500).optional(),
   minutes: numberField('time it takes', 'min', 0.1, 10_000).optional(),
   cutter: idField.describe('id of the cutter to do it with').optional(),
+  infeed: z.enum(infeedWays).describe('how a thread is fed in; left out, by its pitch').optional(),
   why: textField('why', 500).optional(),
 });
 

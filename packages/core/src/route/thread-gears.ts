@@ -36,7 +36,8 @@ const pitchShare = 0.5;
 /** Tolerance of the pitch diameter where no standard gives one, that of a medium thread of 1 mm pitch; `common practice`. */
 const usualPitchTolerance: Mm = 0.1;
 
-export function gearsForThread(at: string, lathe: Lathe, placed: PlacedThread): ThreadGears {
+/** `slideFree`: the depth is not put on with the top slide, so that it may lie along the work. */
+export function gearsForThread(at: string, lathe: Lathe, placed: PlacedThread, slideFree: boolean): ThreadGears {
   const { thread } = placed;
   const lead = thread.pitch * thread.starts;
   const needed = `change gears for a pitch of ${Number(lead.toFixed(4))} mm`;
@@ -65,7 +66,7 @@ export function gearsForThread(at: string, lathe: Lathe, placed: PlacedThread): 
     notes: [
       `Change gears ${told(best, engaged)}.${other} ${whereTo(best, lathe.changeGears)}`,
       handNote(thread.hand),
-      ...(thread.starts > 1 ? [startsNote(thread.starts, thread.pitch)] : []),
+      ...(thread.starts > 1 ? [startsNote(thread.starts, thread.pitch, slideFree)] : []),
       `${halfNuts(best, lead, screw).says} ${byGauge}`,
     ],
     needed: `change gears ${trainInWords(best)} for a pitch of ${Number(lead.toFixed(4))} mm`,
@@ -134,8 +135,10 @@ function handNote(hand: 'left' | 'right'): string {
     : 'Left-hand: the saddle must run away from the chuck as the work turns towards you: one idler more or fewer than for a right-hand thread, or the tumbler set over. Start in a groove at the shoulder.';
 }
 
-function startsNote(starts: number, pitch: Mm): string {
-  return `${starts} starts, one after the other: between them set the top slide, parallel to the work, on by ${Number(pitch.toFixed(4))} mm; or turn the spindle on by 1/${starts} turn with the first wheel out of mesh, if its teeth can be divided by ${starts}.`;
+function startsNote(starts: number, pitch: Mm, slideFree: boolean): string {
+  const wheel = `turn the spindle on by 1/${starts} turn with the first wheel out of mesh, if its teeth can be divided by ${starts}`;
+  const slide = `set the top slide, parallel to the work, on by ${Number(pitch.toFixed(4))} mm; or `;
+  return `${starts} starts, one after the other, each to full depth: between them ${slideFree ? slide : ''}${wheel}.`;
 }
 
 function pitchTolerance({ thread, side }: Geared): Mm {

@@ -24,6 +24,7 @@ export function wishOf(
     instead: change?.instead,
     minutes: change?.minutes,
     cutter: change?.cutter,
+    infeed: change?.infeed,
     why: change?.why,
     breaks,
   };

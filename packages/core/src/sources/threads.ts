@@ -152,6 +152,8 @@ export const threads = {
   'JONES1915-p93': { title: 'F. D. Jones, Turning and Boring, c. 1915, p. 93, change gears', kind: 'read' },
   'ROSE-p632': { title: 'J. Rose, Modern Machine Shop Practice, p. 632, change gears', kind: 'read' },
   'LMS-p28': { title: 'Owner manual of a small lathe, p. 28, thread dial table', kind: 'read' },
+  'NEETS-14345': { title: 'US Navy training manual 14345, lathe threading, p. 179', kind: 'read' },
+  'FLIPHTML-242': { title: 'Metalworking: doing it better, p. 242, chamfer and relief of a thread', kind: 'read' },
   'SHOP-blank': { title: 'Blank diameters before cutting with a die, maker not named', kind: 'read' },
   'DIN76-1': {
     title: 'DIN 76-1, thread run-outs and undercuts',

@@ -1,14 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import { countOutside, referenceRows } from '../../../test/reference.ts';
 import { parseThread } from '../../standards/threads/thread.ts';
-import { crestAim, threadTable } from './thread-table.ts';
+import { crestAim } from './thread-aim.ts';
+import { planThread } from './thread-plan.ts';
+import { threadTable } from './thread-table.ts';
 
 const dial = { division: 0.01, perTurn: 1, reads: 'radius' } as const;
 
 function tableOf(designation: string, side: 'external' | 'internal' = 'external') {
   const thread = parseThread(designation);
-  const placed = { id: 't', on: 's', thread, side, from: 0, to: 10, entersAt: 'right' } as const;
-  return { thread, table: threadTable('table', 'operation', placed, dial) };
+  return {
+    thread,
+    table: threadTable({ id: 'table', operation: 'operation', placed: { thread, side }, crossSlide: dial }),
+  };
 }
 
 const threads = [
@@ -114,8 +118,8 @@ test('an inside thread shows no crest, and is tried with its mate', () => {
 
 test('a coarse dial leaves no pass that does nothing', () => {
   const thread = parseThread('M6');
-  const placed = { id: 't', on: 's', thread, side: 'external', from: 0, to: 10, entersAt: 'right' } as const;
-  const coarse = threadTable('table', 'operation', placed, { division: 0.1, perTurn: 2, reads: 'diameter' });
+  const crossSlide = { division: 0.1, perTurn: 2, reads: 'diameter' } as const;
+  const coarse = threadTable({ id: 'table', operation: 'operation', placed: { thread, side: 'external' }, crossSlide });
   const cut = coarse.rows.slice(0, -2).map((r) => Number(r.depth));
   expect(new Set(cut).size).toBe(cut.length);
 });
@@ -125,4 +129,89 @@ test('the crest of M12x1.25-6g is turned within its limits [ISO 965: 11.760 to 1
   expect(crest?.max).toBeCloseTo(11.972, 3);
   expect(crest?.min).toBeCloseTo(11.76, 3);
   countOutside(task, 2);
+});
+
+const topSlide = { division: 0.02, perTurn: 1, reads: 'travel' } as const;
+const planOf = (designation: string, more: Partial<Parameters<typeof planThread>[0]> = {}) =>
+  planThread({
+    placed: { thread: parseThread(designation), side: 'external' },
+    crossSlide: dial,
+    topSlide,
+    ...more,
+  });
+
+test('along the flank the top slide travels 0.7048 P for 0.6134 P of depth at 29.5° [NEETS-14345]', ({ task }) => {
+  const { way, passes } = planOf('M10');
+  expect(way.angle).toBeCloseTo((29.5 * Math.PI) / 180, 6);
+  for (const { setting, depth } of passes) expect(setting.travel / depth).toBeCloseTo(0.7048 / 0.6134, 3);
+  countOutside(task, 2);
+});
+
+test('a thread of 55° is set over 27°, half a degree less than half of it', () => {
+  expect(planOf('1/2 BSF').way.angle).toBeCloseTo((27 * Math.PI) / 180, 6);
+});
+
+test('a fine pitch goes straight in, a coarse one along the flank; several starts and a slide without a dial straight [NEETS-14345: fine threads straight in]', ({
+  task,
+}) => {
+  expect(planOf('M6').way.way).toBe('straight');
+  expect(planOf('M8').way.way).toBe('along the flank');
+  expect(planOf('M16', { topSlide: undefined }).way.way).toBe('straight');
+  countOutside(task, 1);
+});
+
+test('a wish goes before the pitch', () => {
+  expect(planOf('M20', { infeed: 'straight' }).way.way).toBe('straight');
+  expect(planOf('M6', { infeed: 'along the flank' }).way.way).toBe('along the flank');
+  // Without a dial nobody can follow it.
+  expect(planOf('M6', { infeed: 'along the flank', topSlide: undefined }).way.way).toBe('straight');
+});
+
+describe.each(['straight', 'along the flank'] as const)('fed %s', (infeed) => {
+  test.each(threads)('%s ends at most a division short of its depth and never past it', (designation) => {
+    for (const division of [0.01, 0.02, 0.0254, 0.05]) {
+      const slide = { division, perTurn: 50 * division, reads: 'travel' } as const;
+      const { full, passes } = planOf(designation, { infeed, crossSlide: slide, topSlide: slide });
+      const end = passes.at(-1)?.depth ?? 0;
+      expect(Math.max(...passes.map((p) => p.depth))).toBeLessThanOrEqual(full.depth + 1e-9);
+      expect(full.depth - end).toBeLessThan(division + 1e-9);
+    }
+  });
+});
+
+test('carbide takes no infeed under 0.05 mm and no pass without infeed [TUNGALOY-p1636]', ({ task }) => {
+  const fine = { division: 0.001, perTurn: 1, reads: 'radius' } as const;
+  for (const designation of ['M6', 'M10', 'M24x1.5', 'M24x3']) {
+    const cutter = { material: 'carbide', noseRadius: 0.1 } as const;
+    const { passes, springs } = planOf(designation, { crossSlide: fine, infeed: 'straight', cutter });
+    expect(springs).toBe(0);
+    passes.forEach((p, i) => {
+      expect(p.depth - (passes[i - 1]?.depth ?? 0)).toBeGreaterThanOrEqual(0.05 - 0.0011);
+    });
+  }
+  countOutside(task, 2);
+});
+
+test('a sharper cutter goes deeper by what its end lies further forward, r at 60°, and reaches the same pitch diameter', () => {
+  const of = (noseRadius: number) => planOf('M20', { cutter: { material: 'high-speed steel', noseRadius } }).full;
+  // The end of a round nose lies r (1/sin 30° − 1) = r behind the point of the flanks.
+  expect(of(0.1).depth - of(0.3).depth).toBeCloseTo(0.2, 9);
+  expect(of(0).depth - of(0.3).depth).toBeCloseTo(0.3, 9);
+  expect(of(0.1).own).toBe(true);
+});
+
+test('a nose that does not go into the groove gives way to the one of the form, and says so', () => {
+  const { full } = planOf('M6', { cutter: { material: 'high-speed steel', noseRadius: 0.8 } });
+  expect(full.own).toBe(false);
+  expect(full.depth).toBe(planOf('M6').full.depth);
+});
+
+test('what the micrometer should read when it is first put over the wires is what is left on the diameter above the target', () => {
+  const { table } = tableOf('M14x1.5');
+  const [, target] = /reads ([\d.]+) mm when the thread is right/.exec(table.notes.join(' ')) ?? [];
+  const [, pass, first] = /after pass (\d+): about ([\d.]+) mm/.exec(table.notes.join(' ')) ?? [];
+  const { full } = planOf('M14x1.5', { infeed: 'straight' });
+  const at = Number(table.rows.find((r) => r.pass === pass)?.depth);
+  expect(Number(first) - Number(target)).toBeCloseTo(2 * (full.depth - at), 2);
+  expect(Number(first)).toBeGreaterThan(Number(target));
 });
