@@ -19,23 +19,34 @@ export function readPicture(text: string): SVGElement {
 }
 
 function parsed(text: string): SVGElement {
+  const root = svgIn(text);
+  if (!root) throw new Error('the drawing is no SVG');
+  return root;
+}
+
+/** The tree of a text; undefined when it is no SVG. */
+export function svgIn(text: string): SVGElement | undefined {
   const read = new DOMParser().parseFromString(text, 'image/svg+xml');
   const root = document.adoptNode(read.documentElement);
-  if (!(root instanceof SVGElement) || read.querySelector('parsererror')) throw new Error('the drawing is no SVG');
-  return root;
+  return root instanceof SVGElement && !read.querySelector('parsererror') ? root : undefined;
 }
 
 /** @throws Error when the text is no SVG, which is never made */
 export function readSvg(text: string, sizes: readonly SizeRow[]): SVGElement {
   const root = parsed(text);
-  // A picture may not hold buttons; a group may. Its title would show as a tip wherever the mouse rests.
-  const title = root.querySelector('title');
+  // A picture may not hold buttons; a group may.
   root.setAttribute('role', 'group');
-  root.setAttribute('aria-label', [title?.textContent, root.querySelector('desc')?.textContent].join('. '));
-  title?.remove();
+  nameDrawing(root, root);
   nameButtons(root, sizes);
   trim(root);
   return root;
+}
+
+/** Names a drawing by the title and the description of a text; as a title in it they would show as a tip wherever the mouse rests. */
+export function nameDrawing(root: Element, from: Element): void {
+  const title = from.querySelector('title');
+  root.setAttribute('aria-label', [title?.textContent, from.querySelector('desc')?.textContent].join('. '));
+  title?.remove();
 }
 
 /** On a screen the margin outside the frame is room lost to the drawing. Sheets keep 10 mm of it, 20 mm where they are bound. */
@@ -50,16 +61,22 @@ function nameButtons(root: SVGElement, sizes: readonly SizeRow[]): void {
   const seen = new Set<string>();
   for (const item of root.querySelectorAll<SVGElement>('[data-of][tabindex]')) {
     const of = item.getAttribute('data-of') ?? '';
-    const title = sizes.find((row) => row.id === of)?.title ?? of.replaceAll('-', ' ').replace('.', ', ');
-    if (seen.has(of)) {
-      item.removeAttribute('tabindex');
-      item.removeAttribute('role');
-    } else {
-      item.setAttribute('tabindex', seen.size === 0 ? '0' : '-1');
-      item.setAttribute('aria-label', `${title}: ${item.textContent}`);
-    }
+    if (seen.has(of)) makeNoButton(item);
+    else makeButton(item, seen.size === 0 ? '0' : '-1', sizes);
     seen.add(of);
   }
+}
+
+export function makeButton(item: Element, tabindex: string, sizes: readonly SizeRow[]): void {
+  const of = item.getAttribute('data-of') ?? '';
+  const title = sizes.find((row) => row.id === of)?.title ?? of.replaceAll('-', ' ').replace('.', ', ');
+  item.setAttribute('tabindex', tabindex);
+  item.setAttribute('aria-label', `${title}: ${item.textContent}`);
+}
+
+export function makeNoButton(item: Element): void {
+  item.removeAttribute('tabindex');
+  item.removeAttribute('role');
 }
 
 export function markSvg(host: Element, marks: readonly string[], findings: readonly FindingView[]): void {

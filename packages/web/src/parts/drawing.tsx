@@ -1,8 +1,9 @@
 /** The part's own drawing, and the way in to its numbers. The server paints it; here it is put in place and made touchable. */
 
 import type { JobPage } from '@sparewright/output/present/job-view';
-import { useEffect, useLayoutEffect, useRef, useState } from 'react';
-import { markSvg, readSvg, whenChosen } from '../svg.ts';
+import { memo, useDeferredValue, useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { redraw, type Shown } from '../redraw.ts';
+import { markSvg, whenChosen } from '../svg.ts';
 
 interface Props {
   readonly page: JobPage;
@@ -12,12 +13,14 @@ interface Props {
 
 export function Drawing({ page, marks, choose }: Props) {
   const host = useRef<HTMLDivElement>(null);
+  const shown = useRef<Shown>(undefined);
   const [open, setOpen] = useState(false);
 
   // Before it is painted: a keystroke is not to wait for another frame.
   useLayoutEffect(() => {
-    const svg = page.drawing === null ? undefined : readSvg(page.drawing, page.sizes);
-    host.current?.replaceChildren(...(svg ? [svg] : []));
+    if (!host.current) return;
+    if (page.drawing === null) host.current.replaceChildren();
+    else shown.current = redraw(host.current, shown.current, page.drawing, page.sizes);
   }, [page.drawing, page.sizes]);
 
   useEffect(() => (host.current ? whenChosen(host.current, choose) : undefined), [choose]);
@@ -33,17 +36,17 @@ export function Drawing({ page, marks, choose }: Props) {
       <button type="button" className="open-drawing" aria-expanded={open} onClick={() => setOpen(!open)}>
         {open ? 'Fold the drawing up' : 'Open the drawing'}
       </button>
-      <SizesInWords page={page} />
+      <SizesInWords sizes={useDeferredValue(page.sizes)} units={page.units} />
     </section>
   );
 }
 
-/** The drawing for people who do not see it. */
-function SizesInWords({ page }: { readonly page: JobPage }) {
+/** The drawing for people who do not see it; it follows the drawing. */
+const SizesInWords = memo(({ sizes, units }: Pick<JobPage, 'sizes' | 'units'>) => {
   return (
     <div className="unseen">
       <table>
-        <caption>All sizes on the drawing, in {page.units === 'in' ? 'inches' : 'millimetres'}</caption>
+        <caption>All sizes on the drawing, in {units === 'in' ? 'inches' : 'millimetres'}</caption>
         <thead>
           <tr>
             <th scope="col">Size</th>
@@ -53,7 +56,7 @@ function SizesInWords({ page }: { readonly page: JobPage }) {
           </tr>
         </thead>
         <tbody>
-          {page.sizes.map((row) => (
+          {sizes.map((row) => (
             <tr key={row.id}>
               <th scope="row">{row.title}</th>
               <td>{row.nominal}</td>
@@ -65,4 +68,4 @@ function SizesInWords({ page }: { readonly page: JobPage }) {
       </table>
     </div>
   );
-}
+});

@@ -1,5 +1,6 @@
 /** The chosen stage as a sheet. */
 import type { JobPage, StageName } from '@sparewright/output/present/job-view';
+import { memo } from 'react';
 import { BenchLog } from '../bench/bench-log.tsx';
 import { NewReading } from '../evidence/new-reading.tsx';
 import type { Pointed } from '../evidence/place-on-part.ts';
@@ -78,6 +79,13 @@ function helpAtHead(stage: StageName, page: JobPage) {
   return { measure, meaning: meaning.filter((id) => !below.includes(id)) };
 }
 
+/** Its many fields are not shown anew with each thing that was worked out, only with what is typed. */
+const KeptPartForms = memo(
+  PartForms,
+  ({ form: a }, { form: b }) =>
+    a.document === b.document && a.refusals === b.refusals && a.put === b.put && a.edit === b.edit,
+);
+
 /** What can be typed at a stage. */
 function StageForms({ job, page, stage, pointed, marks }: Pick<Props, 'job' | 'page' | 'stage' | 'pointed' | 'marks'>) {
   const gauges = useGauges();
@@ -93,7 +101,7 @@ function StageForms({ job, page, stage, pointed, marks }: Pick<Props, 'job' | 'p
         </>
       );
     case 'part':
-      return <PartForms form={job} />;
+      return <KeptPartForms form={job} />;
     case 'duty':
       return <DutyForms form={job} sizes={page.sizes} />;
     case 'inspection':
