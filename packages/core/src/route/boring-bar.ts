@@ -1,7 +1,7 @@
 /** How far a boring bar gives way by itself, for where the lathe is not judged. */
 import type { Cutter } from '../cutting/cutter.ts';
 import { clamped, deflectionUnderUnitLoad, type MmPerNewton } from '../structure/stepped-beam.ts';
-import { steel } from './hold.ts';
+import { steel } from './held-beam.ts';
 
 /** A cantilever of steel as long as the bar stands out. */
 export function giveOfBar(cutter: Cutter): MmPerNewton {

@@ -9,7 +9,7 @@ import type { Mm } from '../units/quantities.ts';
 import { band, called, type Draft, dimensionOf, inWords, lengthInWords, middle } from './draft.ts';
 import { type Drilled, drillHoles, type Hole } from './draft-holes.ts';
 import { draftThreadMouths } from './draft-thread-mouth.ts';
-import type { End, Holding } from './hold.ts';
+import { type End, type Holding, throughBore } from './hold.ts';
 import { boringAllowance, finishingAllowance, shoulderAllowance } from './practice.ts';
 import { flat } from './profile.ts';
 import { clearInsideTo, isInPart, piecesOf, sectionInside } from './surfaces.ts';
@@ -23,7 +23,7 @@ export function draftInside(part: PartResult, holding: Holding, workshop: Worksh
   const face = holding.setup.endOut === 'right' ? part.outline.length : 0;
   const bored = tooWide(part);
   const through = throughBore(part);
-  const withOutside = through !== undefined && !bored.has(through.feature.id) && outsideDoneFirst(part, holding);
+  const withOutside = through !== undefined && !bored.has(through.feature.id) && holding.boresFirst;
   const entered = (s: Placed<InsideSection>) => (withOutside ? holding.setup.number === 1 : s.side === side);
   const holes = part.inside
     .filter((s) => entered(s) && isInPart(part, s) && !bored.has(s.feature.id))
@@ -68,18 +68,6 @@ export function draftInside(part: PartResult, holding: Holding, workshop: Worksh
         holding.setup.endOut,
       )),
   ];
-}
-
-/** The plain bore of a part that has one right through it and nothing else inside: it can be entered from either end. */
-export function throughBore(part: PartResult): Placed<InsideSection> | undefined {
-  const [only, ...others] = part.inside;
-  const plain = only?.feature.kind === 'bored' && !part.threads.some((t) => t.on === only.feature.id);
-  return part.outline.through && plain && others.length === 0 ? only : undefined;
-}
-
-/** Where the whole outside is turned in the first setup, a bore right through runs truest with it when it is bored there too. */
-function outsideDoneFirst(part: PartResult, { setup, sections }: Holding): boolean {
-  return setup.number === 1 ? sections.length === part.outside.length : sections.length === 0;
 }
 
 /** An edge of a bore that is shaped in a setup. */

@@ -13,9 +13,8 @@ import { flat } from './profile.ts';
 import type { Removal } from './workpiece.ts';
 
 export function draftSetup(part: PartResult, holding: Holding, workshop: Workshop, last: boolean): Draft[] {
-  const { setup } = holding;
+  const { setup, ends } = holding;
   const end = setup.endOut === 'right' ? part.outline.length : 0;
-  const faced = setup.number === 1 ? setup.grip.diameter : endSection(part, setup.endOut);
   const common = {
     setup: setup.id,
     atFreeEnd: false,
@@ -24,38 +23,42 @@ export function draftSetup(part: PartResult, holding: Holding, workshop: Worksho
     why: [] as string[],
     cautions: [] as string[],
   };
-  const drafts: Draft[] = [
-    {
+  const drafts: Draft[] = [];
+  if (ends.face)
+    drafts.push({
       ...common,
       id: `face-${setup.endOut}`,
       kind: 'face',
       features: [],
       diameter: part.outline.largestDiameter,
       title:
-        setup.number === 1
+        ends.face.to === 'clean'
           ? `Face the ${setup.endOut} end clean`
           : `Face the ${setup.endOut} end to length, ${lengthInWords(part.outline.length)}`,
       from: end,
       to: end,
-      task: { does: 'face', diameter: faced },
+      task: { does: 'face', diameter: ends.face.diameter },
       removes: { cuts: 'end', end: setup.endOut, at: end },
-    },
-  ];
-  if (setup.tailstock)
+    });
+  if (ends.centred)
     drafts.push({
       ...common,
       id: `centre-${setup.endOut}`,
       kind: 'centre',
       features: [],
       diameter: 0,
-      title: 'Centre the free end and bring up the tailstock',
+      title: setup.tailstock ? 'Centre the free end and bring up the tailstock' : `Centre the ${setup.endOut} end`,
       from: end,
       to: end,
       task: { does: 'centre' },
-      why: ['The work stands out further than three times its thickness.'],
+      why: [
+        setup.tailstock
+          ? 'The work stands out further than three times its thickness.'
+          : 'It is turned between centres later, and runs true with what is turned there as far as this hole is true and clean.',
+      ],
     });
   drafts.push(...draftInside(part, holding, workshop), ...draftOutside(part, holding, workshop));
-  if (setup.number === 1 && !holding.blank) drafts.push(...cuttingOff(part, holding, workshop));
+  if (ends.cutOff) drafts.push(...cuttingOff(part, holding, workshop));
   if (last) drafts.push(...benchWork(part, setup.id));
   return drafts;
 }
@@ -112,11 +115,6 @@ function cuttingOff(part: PartResult, { setup }: Holding, workshop: Workshop): D
 
 function sentence(text: string): string {
   return text.slice(0, 1).toUpperCase() + text.slice(1);
-}
-
-/** Diameter of the stub that is faced off when the work is turned round. */
-function endSection(part: PartResult, end: 'left' | 'right'): number {
-  return (end === 'left' ? part.outside[0] : part.outside.at(-1))?.largest ?? part.outline.largestDiameter;
 }
 
 /** What is made off the lathe, and how without special machines. */

@@ -12,9 +12,11 @@ import type { Lathe, Workshop } from '../lathe/schema.ts';
 import type { Mm } from '../units/quantities.ts';
 import { type ChosenCut, chooseCut } from './choose-cut.ts';
 import type { CutWanted } from './cut-candidate.ts';
+import { heldBeam } from './held-beam.ts';
 import type { Holding } from './hold.ts';
 import type { Scene } from './outcome.ts';
-import { beamOut, simplified, type Workpiece } from './workpiece.ts';
+import type { Setup } from './route-result.ts';
+import { simplified, type Workpiece } from './workpiece.ts';
 
 /** What is cut, where along the part, and in work of which shape. */
 export interface Judged {
@@ -96,10 +98,23 @@ function keyOf(setup: LatheSetup, grade: string, cutter: Cutter): string {
   const { work } = setup;
   const shape = work.sections.map((s) => `${s.to.toFixed(5)},${s.outerDiameter.toFixed(5)},${s.innerDiameter ?? 0}`);
   const edge = [cutter.kind, cutter.noseRadius, cutter.approachAngle, cutter.rake, cutter.edge, cutter.overhang];
-  const rest = [cutter.maxDepth, cutter.width, cutter.barDiameter, setup.diameter, work.gripLength, work.centreAt];
+  const rest = [
+    work.youngsModulus,
+    cutter.maxDepth,
+    cutter.width,
+    cutter.barDiameter,
+    setup.diameter,
+    work.gripLength,
+    work.centreAt,
+  ];
   return [setup.operation, grade, ...shape, '|', ...setup.stations.map((z) => z.toFixed(4)), ...edge, ...rest].join(
     ' ',
   );
+}
+
+/** An end is faced before the centre comes up to it, and the centre is drawn back before cutting off. */
+export function centred({ tailstock }: Pick<Setup, 'tailstock'>, does: LatheOperation): boolean {
+  return tailstock && does !== 'facing' && does !== 'parting';
 }
 
 function setupOf(
@@ -109,9 +124,10 @@ function setupOf(
 ): LatheSetup | undefined {
   const { cutter, holding, work, does } = judged;
   const { setup, jaw } = holding;
-  const sections = simplified(beamOut(work, jaw, setup.endOut), stretches);
+  const { sections: whole, solid = material } = heldBeam(work, holding);
+  const sections = simplified(whole, stretches);
   const end = sections.at(-1)?.to ?? 0;
-  const usable = end > 0.5 && setup.grip.length > 0 && cutter.overhang > 0 && judged.diameter > 0;
+  const usable = end > 0.5 && setup.stiffOver > 0 && cutter.overhang > 0 && judged.diameter > 0;
   if (!usable || (does === 'boring' && !cutter.barDiameter)) return undefined;
   if ((does === 'grooving' || does === 'parting') && !cutter.width) return undefined;
   const place = (z: Mm) => Math.min(end, Math.max(0, setup.endOut === 'right' ? z - jaw : jaw - z));
@@ -122,12 +138,11 @@ function setupOf(
     operation: does,
     work: {
       sections,
-      youngsModulus: material.youngsModulus,
-      poissonRatio: material.poisson,
-      density: material.density,
-      gripLength: setup.grip.length,
-      // An end is faced before the centre comes up to it, and the centre is drawn back before cutting off.
-      centreAt: setup.tailstock && does !== 'facing' && does !== 'parting' ? end : undefined,
+      youngsModulus: solid.youngsModulus,
+      poissonRatio: solid.poisson,
+      density: solid.density,
+      gripLength: setup.stiffOver,
+      centreAt: centred(setup, does) ? end : undefined,
     },
     cutter: { ...cutter, shank },
     stations: [...new Set(places)],

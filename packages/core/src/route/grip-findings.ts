@@ -6,18 +6,58 @@ import type { Mm, Newton } from '../units/quantities.ts';
 import { band, dimensionOf } from './draft.ts';
 import type { Holding } from './hold.ts';
 import type { Realised } from './realise.ts';
-import type { Operation } from './route-result.ts';
+import type { Drive, Operation } from './route-result.ts';
 import { roundEnough, squeezeOfWall } from './second-holding.ts';
-import { gripNeeded } from './squeeze.ts';
+import { gripNeeded, safety } from './squeeze.ts';
 
 /** Push of all jaws together for the cut that turns the work hardest in them; undefined where none is reckoned. */
 export function gripFor({ setup }: Holding, realised: readonly Realised[]): Newton | undefined {
-  if (!(setup.grip.diameter > 0)) return undefined;
+  if (setup.held !== 'in the chuck' || !(setup.grip.diameter > 0)) return undefined;
   const needed = realised
     .map((r) => r.operation)
     .filter((o) => o.setup === setup.id && o.cut)
     .map((o) => gripNeeded(o.cut?.cuttingForce ?? 0, diameterCut(o), setup.grip.diameter));
   return needed.length > 0 ? Math.max(...needed) : undefined;
+}
+
+/** What turns the work where no jaws hold it, with the moment that the hardest cut of the setup asks of it, safety included. */
+export function driveFor({ setup, drive }: Holding, realised: readonly Realised[]): Drive | undefined {
+  const moments = realised
+    .map((r) => r.operation)
+    .filter((o) => o.setup === setup.id && o.cut)
+    .map((o) => (safety * (o.cut?.cuttingForce ?? 0) * diameterCut(o)) / 2);
+  return drive && { ...drive, asked: moments.length > 0 ? Math.max(...moments) : undefined };
+}
+
+/** Where a mandrel or a dog slips under the hardest cut. */
+export function driveFindings(holding: Holding, realised: readonly Realised[]): Finding[] {
+  const drive = driveFor(holding, realised);
+  if (drive?.asked === undefined || drive.asked <= drive.holds) return [];
+  const mandrel = holding.setup.held === 'on a mandrel';
+  return [
+    {
+      id: 'route.drive-slips',
+      level: 'caution',
+      stage: 'route',
+      at: holding.setup.id,
+      says: `The hardest cut here may turn the work in ${drive.by}: take it in lighter cuts.`,
+      because: [
+        {
+          what: 'moment asked, with safety',
+          value: drive.asked / 1000,
+          unit: 'N·m',
+          limit: drive.holds / 1000,
+          source: 'ROH',
+        },
+      ],
+      remedies: [
+        'Lighter cuts: half the depth asks half the moment',
+        ...(mandrel
+          ? ['Clamp it with a screw and washer on the end of the mandrel', 'Rough the outside in the chuck before']
+          : ['File a small flat for the screw where the part allows it', 'Rough it before it is turned end for end']),
+      ],
+    },
+  ];
 }
 
 /** Where the edge works, from the cutting speed. */

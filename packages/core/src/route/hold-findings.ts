@@ -1,15 +1,16 @@
 /** What the planner has to say about the way the work is held. */
 import type { Finding } from '../finding.ts';
 import type { PartResult } from '../part/part-result.ts';
-import { squeezeFindings } from './grip-findings.ts';
-import { type Holding, slender, takesCentre } from './hold.ts';
+import { driveFindings, squeezeFindings } from './grip-findings.ts';
+import { facedRatio, type Holding, isFacedFarOut, slender, takesCentre } from './hold.ts';
 import type { Realised } from './realise.ts';
 
 export function holdingFindings(part: PartResult, holding: Holding, realised: readonly Realised[]): Finding[] {
   return [
     ...(holding.makeshift ? [nothingToGrip(part, holding)] : []),
     ...support(part, holding),
-    ...(holding.makeshift || holding.setup.held === 'on a mandrel' ? [] : grip(part, holding)),
+    ...(holding.makeshift || holding.setup.held !== 'in the chuck' ? [] : grip(part, holding)),
+    ...driveFindings(holding, realised),
     ...squeezeFindings(part, holding, realised),
   ];
 }
@@ -31,8 +32,9 @@ function nothingToGrip(part: PartResult, { setup }: Holding): Finding {
 }
 
 function support(part: PartResult, holding: Holding): Finding[] {
-  const { setup } = holding;
-  if (setup.tailstock)
+  const { setup, ends } = holding;
+  if (setup.held !== 'in the chuck') return setup.tailstock ? [] : slenderMandrel(holding);
+  if (ends.centred)
     return [
       {
         id: 'route.centre-hole-stays',
@@ -65,13 +67,30 @@ function support(part: PartResult, holding: Holding): Finding[] {
   ];
 }
 
-/** Unsupported further out than this many diameters an end is not faced without care; `common practice`. */
-const facedRatio = 5;
+/** A mandrel too thin for a centre in its end, or a lathe without one. */
+function slenderMandrel({ sections, setup, jaw }: Holding): Finding[] {
+  const { mandrel } = setup;
+  if (!mandrel || !slender(sections, setup.endOut, jaw)) return [];
+  return [
+    {
+      id: 'route.slender-without-centre',
+      level: 'caution',
+      stage: 'route',
+      at: setup.id,
+      says: 'The mandrel stands out far for its thickness without the tailstock: it will bend and sing.',
+      because: [{ what: 'length of the mandrel', value: mandrel.length, unit: 'mm', source: 'common-practice' }],
+      remedies: [
+        'Light cuts, a keen edge',
+        'Let the mandrel reach past the work, centre it, and bring up the tailstock',
+      ],
+    },
+  ];
+}
 
 /** The end is faced and centred before the tailstock can hold it. */
 function facedFarOut(setup: Holding['setup']): Finding[] {
   const limit = facedRatio * setup.grip.diameter;
-  if (setup.out <= limit) return [];
+  if (!isFacedFarOut(setup)) return [];
   return [
     {
       id: 'route.faced-far-out',

@@ -4,28 +4,35 @@
 import type { Chuck, Lathe, Workshop } from '../lathe/schema.ts';
 import { radiusAt } from '../part/outline-queries.ts';
 import type { PartResult, Placed } from '../part/part-result.ts';
-import type { OutsideSection } from '../part/schema.ts';
-import { clamped, deflectionUnderUnitLoad, type MmPerNewton } from '../structure/stepped-beam.ts';
-import type { Mm } from '../units/quantities.ts';
-import { facingAllowance, jawClearance, unsupportedRatio } from './practice.ts';
-import type { Setup } from './route-result.ts';
+import type { InsideSection, OutsideSection } from '../part/schema.ts';
+import { deflectionUnderUnitLoad, type MmPerNewton } from '../structure/stepped-beam.ts';
+import type { Mm, Second } from '../units/quantities.ts';
+import { type HeldOn, heldBeam, steel } from './held-beam.ts';
+import { facingAllowance, jawClearance, setupHandling, unsupportedRatio } from './practice.ts';
+import type { Drive, Setup } from './route-result.ts';
 import type { RouteWishes } from './schema.ts';
 import { partingWidth } from './stock.ts';
-import { bar, beamOut, type Workpiece } from './workpiece.ts';
+import { bar, type Workpiece } from './workpiece.ts';
 
 export type End = 'left' | 'right';
-
-/** Steel is assumed where the material is unknown; the shape decides, not the modulus. */
-export const steel = { youngsModulus: 200_000, poisson: 0.3 } as const;
 
 /** A centre that does not give: the lathe's own give is not in this account. */
 const firmCentre = 1e9;
 
+/** What is done to the ends of the work. */
+export interface EndWork {
+  /** The end that stands out is faced; its diameter then. */
+  readonly face: { readonly to: 'clean' | 'length'; readonly diameter: Mm } | undefined;
+  /** A centre hole is drilled in it. */
+  readonly centred: boolean;
+  /** The part is cut off the bar when all else is done. */
+  readonly cutOff: boolean;
+}
+
 /** A setup being planned: the printed record and what the planner needs besides. */
-export interface Holding {
-  readonly setup: Omit<Setup, 'work'>;
-  /** Jaw face nearest to the free end, along the part. */
-  readonly jaw: Mm;
+export interface Holding extends HeldOn {
+  readonly setup: Omit<Setup, 'work' | 'freeFrom' | 'drive'>;
+  readonly ends: EndWork;
   /** Outside sections cut here. */
   readonly sections: readonly Placed<OutsideSection>[];
   readonly chuck: Chuck;
@@ -33,6 +40,14 @@ export interface Holding {
   readonly blank: boolean;
   /** No surface can truly be held here; the rest is planned as if a bush were made. */
   readonly makeshift: boolean;
+  /** A plain bore right through is made in the first setup, whichever end it was written from. */
+  readonly boresFirst: boolean;
+  /** What turns the work where jaws do not. */
+  readonly drive?: Omit<Drive, 'asked'> | undefined;
+  /** Time to set it up. */
+  readonly handling: Second;
+  /** What to lay out for it beside the chuck and a centre. */
+  readonly needs: readonly string[];
 }
 
 /** The chuck for a diameter: the one wished for, else the first that opens to it. */
@@ -80,18 +95,19 @@ function thinsToChuck(part: PartResult, { feature, from, to }: Placed<OutsideSec
   return end === 'right' ? left < right - 1e-6 : right < left - 1e-6;
 }
 
-/** The first setup, from the bar. */
+/** The first setup, from the bar; with `boreOnly` the whole outside is left for a mandrel in the bore that is made here. */
 export function firstHolding(
   part: PartResult,
   workshop: Workshop,
   chuck: Chuck,
   diameter: Mm,
   wishes: RouteWishes | undefined,
+  boreOnly = false,
 ): Holding {
   const end = firstEndOut(part, wishes);
   const { length } = part.outline;
-  const sections = sectionsFrom(part, end);
-  const blank = needsBlank(part, wishes);
+  const sections = boreOnly ? [] : sectionsFrom(part, end);
+  const blank = !boreOnly && needsBlank(part, wishes);
   const beyond = facingAllowance + partingWidth(workshop) + jawClearance;
   const near = Math.min(...sections.map((s) => s.from));
   const far = Math.max(...sections.map((s) => s.to));
@@ -108,12 +124,17 @@ export function firstHolding(
   const heldLength = blank
     ? Math.min(chuck.jawLength, end === 'right' ? jaw + facingAllowance : length + facingAllowance - jaw)
     : chuck.jawLength;
+  const tailstock = wantsTailstock(part, workshop.lathe, sections, end, jaw, wishes?.tailstock);
   return {
     jaw,
     sections,
     chuck,
     blank,
     makeshift: false,
+    boresFirst: throughBore(part) !== undefined && (boreOnly || sections.length === part.outside.length),
+    ends: { face: { to: 'clean', diameter }, centred: tailstock, cutOff: !blank },
+    handling: setupHandling,
+    needs: [],
     setup: {
       id: 'setup-1',
       number: 1,
@@ -122,17 +143,20 @@ export function firstHolding(
       endOut: end,
       grip: { diameter, length: Math.max(0, heldLength), on: blank ? 'blank' : 'bar', protected: false },
       held: 'in the chuck',
-      tailstock: wantsTailstock(part, workshop.lathe, sections, end, jaw, wishes?.tailstock),
+      stiffOver: Math.max(0, heldLength),
+      tailstock,
       out: end === 'right' ? length + facingAllowance - jaw : jaw + facingAllowance,
       gripFrom: end === 'right' ? jaw - heldLength : jaw,
       gripTo: end === 'right' ? jaw : jaw + heldLength,
       dialIn: undefined,
-      why: [
-        blank
-          ? 'The part is thinner on both sides of its thickest section: each side is turned with the other in the chuck, so that little stands out.'
-          : 'Most of the part is turned in this one setup.',
-        'The thickest section is next to the chuck, so the work is stiffest where it is cut hardest.',
-      ],
+      why: boreOnly
+        ? ['The bore is made first: the outside is turned on a mandrel in it, and so runs true with it all over.']
+        : [
+            blank
+              ? 'The part is thinner on both sides of its thickest section: each side is turned with the other in the chuck, so that little stands out.'
+              : 'Most of the part is turned in this one setup.',
+            'The thickest section is next to the chuck, so the work is stiffest where it is cut hardest.',
+          ],
       cautions:
         blank || diameter > workshop.lathe.spindleBore
           ? []
@@ -142,7 +166,7 @@ export function firstHolding(
 }
 
 /** A sawn blank is held on no less than this. */
-const shortestBlankGrip: Mm = 8;
+export const shortestBlankGrip: Mm = 8;
 
 /** The outside cannot all be turned from one end, and what is left is long enough to hold: a sawn blank is turned on both. */
 export function needsBlank(part: PartResult, wishes: RouteWishes | undefined): boolean {
@@ -150,6 +174,19 @@ export function needsBlank(part: PartResult, wishes: RouteWishes | undefined): b
   const left = part.outside.filter((s) => !turned.includes(s)).reduce((sum, s) => sum + (s.to - s.from), 0);
   // Held on less than half its thickness it would be safer at the end of a bar.
   return left + facingAllowance >= jawClearance + Math.max(shortestBlankGrip, part.outline.largestDiameter / 2);
+}
+
+/** What the turner calls a section. */
+export function nameOf({ name, id }: { readonly name?: string | undefined; readonly id: string }): string {
+  if (name === undefined) return `the ${id.replaceAll('-', ' ')}`;
+  return /^(the|a|an) /i.test(name) ? name : `the ${name}`;
+}
+
+/** The plain bore of a part that has one right through it and nothing else inside: it can be entered from either end. */
+export function throughBore(part: PartResult): Placed<InsideSection> | undefined {
+  const [only, ...others] = part.inside;
+  const plain = only?.feature.kind === 'bored' && !part.threads.some((t) => t.on === only.feature.id);
+  return part.outline.through && plain && others.length === 0 ? only : undefined;
 }
 
 /** Whether the free end is held by a centre. */
@@ -174,6 +211,13 @@ export function slender(sections: readonly Placed<OutsideSection>[], end: End, j
   });
 }
 
+/** Unsupported further out than this many diameters an end is not faced without care; `common practice`. */
+export const facedRatio = 5;
+
+export function isFacedFarOut({ out, grip }: Pick<Setup, 'out' | 'grip'>): boolean {
+  return out > facedRatio * grip.diameter;
+}
+
 /** A flat end of at least 4 mm without a bore takes a centre hole that may stay in the part. */
 export function takesCentre(part: PartResult, end: End): boolean {
   const last = end === 'right' ? part.outside.at(-1) : part.outside[0];
@@ -183,11 +227,13 @@ export function takesCentre(part: PartResult, end: End): boolean {
   );
 }
 
+type OnTailstock = HeldOn & { readonly setup: Pick<Setup, 'tailstock'> };
+
 /**
  * Give of the work under a unit radial load over a stretch, the largest of the stations.
  */
-export function giveOver(part: PartResult, work: Workpiece, holding: Holding, from: Mm, to: Mm): MmPerNewton {
-  const sections = beamOut(work, holding.jaw, holding.setup.endOut);
+export function giveOver(part: PartResult, work: Workpiece, holding: OnTailstock, from: Mm, to: Mm): MmPerNewton {
+  const { sections, solid, nearEnd } = heldBeam(work, holding);
   const end = sections.at(-1)?.to ?? 0;
   if (end <= 0.1) return 0;
   const place = (z: Mm) =>
@@ -197,9 +243,9 @@ export function giveOver(part: PartResult, work: Workpiece, holding: Holding, fr
   const gives = deflectionUnderUnitLoad(
     {
       sections,
-      youngsModulus: part.material?.youngsModulus ?? steel.youngsModulus,
-      poissonRatio: part.material?.poisson ?? steel.poisson,
-      chuck: clamped,
+      youngsModulus: solid?.youngsModulus ?? part.material?.youngsModulus ?? steel.youngsModulus,
+      poissonRatio: solid?.poisson ?? part.material?.poisson ?? steel.poisson,
+      chuck: nearEnd,
       tailstock: holding.setup.tailstock ? { at: end, stiffness: firmCentre } : undefined,
     },
     stations,

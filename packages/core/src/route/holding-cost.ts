@@ -24,6 +24,8 @@ const tailstockTime: Second = 300;
 const slenderRisk: Second = 3600;
 /** Dialling so well that two close surfaces of different setups run true with each other, and what it costs where that fails. */
 const apartRisk: Second = 900;
+/** Facing and centring an end that stands out far: pushed back and let out again, or steadied. */
+const farOutRisk: Second = 600;
 /** Each millimetre of the outside left for another holding. */
 const leftOver: Second = 10;
 /** Aids that have to be made for one part. */
@@ -50,23 +52,23 @@ function inMinutes(cost: Second): string {
   return cost < 60 ? 'under a minute' : `${Math.round(cost / 60)} min`;
 }
 
-/** The first setup: what it leaves for the second, whether it bends, whether close surfaces come apart. */
+/** The first setup: what it leaves for the second, whether it bends. */
 export function firstItems(
   part: PartResult,
   here: readonly Placed<OutsideSection>[],
   end: 'left' | 'right',
-  holds: { readonly tailstock: boolean; readonly slender: boolean },
+  holds: { readonly tailstock: boolean; readonly slender: boolean; readonly farOut: boolean },
 ): CostItem[] {
   const rest = part.outside.filter((s) => !here.includes(s));
-  const length = rest.reduce((sum, s) => sum + (s.to - s.from), 0);
-  const bored = part.inside.some((s) => s.side === `inside ${end}`);
-  const apart = splitClose(part, here, end);
+  // Where all of it waits for a mandrel, nothing is taken out of its place.
+  const length = here.length === 0 ? 0 : rest.reduce((sum, s) => sum + (s.to - s.from), 0);
+  const bored = part.inside.some((s) => s.side === `inside ${end}`) && here.length > 0;
   return [
     { why: 'sets up the bar', cost: setupHandling / 3 },
     { why: `${Number(length.toFixed(1))} mm of the outside are left for the other setup`, cost: leftOver * length },
     { why: 'the tailstock is brought up, and a centre hole stays', cost: holds.tailstock ? tailstockTime : 0 },
+    { why: 'an end is faced and centred far out of the jaws', cost: holds.tailstock && holds.farOut ? farOutRisk : 0 },
     { why: 'the work stands out slender, without support it bends and sings', cost: slenderAlone(holds) },
-    { why: `close surfaces are finished in different setups: ${apart.join(', ')}`, cost: apartRisk * apart.length },
     { why: 'the bore is cut before the outside it should run true with can be dialled in', cost: bored ? 60 : 0 },
   ];
 }
@@ -76,10 +78,15 @@ function slenderAlone({ tailstock, slender }: { readonly tailstock: boolean; rea
 }
 
 /** Close surfaces, bores as well, that the first setup does not cut while it cuts others that are close. */
-export function splitClose(part: PartResult, here: readonly Placed<OutsideSection>[], end: 'left' | 'right'): string[] {
+export function splitClose(
+  part: PartResult,
+  here: readonly Placed<OutsideSection>[],
+  end: 'left' | 'right',
+  boresFirst: boolean,
+): string[] {
   const close = [
     ...part.outside.map((s) => ({ feature: s.feature, isHere: here.includes(s) })),
-    ...part.inside.map((s) => ({ feature: s.feature, isHere: s.side === `inside ${end}` })),
+    ...part.inside.map((s) => ({ feature: s.feature, isHere: boresFirst || s.side === `inside ${end}` })),
   ].filter(({ feature }) => isClose(part, feature.id));
   const elsewhere = close.filter((c) => !c.isHere).map(({ feature }) => feature.name ?? feature.id);
   return elsewhere.length < close.length ? elsewhere : [];
@@ -95,16 +102,28 @@ export function secondItems(held: {
   readonly aid: Aid;
   readonly mark: 'working surface' | 'thread' | undefined;
   readonly shortness: number;
+  /** A centre comes into the work itself. */
+  readonly tailstock: boolean;
+  /** Turned on a mandrel, which slips under a heavy cut. */
+  readonly lightly?: boolean;
   /** How far the free end gives under a usual push, against what a last cut may lose. */
   readonly gives: number;
   readonly squeezed: boolean;
+  /** Close surfaces that this setup finishes while the first finished others. */
+  readonly apart: readonly string[];
 }): CostItem[] {
   return [
+    {
+      why: `close surfaces are finished in different setups: ${held.apart.join(', ')}`,
+      cost: apartRisk * held.apart.length,
+    },
     { why: 'turns the work round and dials it in', cost: setupHandling },
+    { why: 'the tailstock is brought up, and a centre hole stays', cost: held.tailstock ? tailstockTime : 0 },
     { why: `${aidInWords[held.aid]}`, cost: aidTime[held.aid] },
     { why: `a ${held.mark ?? 'surface'} may be marked`, cost: held.mark === 'thread' ? 3600 : held.mark ? 900 : 0 },
     { why: 'the grip is short for its thickness', cost: 600 * (held.shortness ** 2 - 1) },
     { why: 'the free end gives way under the cut', cost: Math.min(7200, 1800 * held.gives) },
+    { why: 'only light cuts are taken: the mandrel drives by its fit', cost: held.lightly ? 900 : 0 },
     { why: 'jaws squeeze the thin wall out of round', cost: held.squeezed ? 3600 : 0 },
   ];
 }
@@ -117,3 +136,26 @@ const aidInWords: Record<Aid, string> = {
   mandrel: 'a mandrel turned to the bore',
   bar: 'nothing between',
 };
+
+/** Both ends faced and centred, then turned between the centres end for end. */
+export function betweenCentresItems(held: {
+  /** The dog sits on this in the end. */
+  readonly mark: 'working surface' | undefined;
+  /** Faced and centred with the whole blank standing out, since it does not go into the spindle. */
+  readonly farOut: boolean;
+  /** Too short for its thickness to be worth it. */
+  readonly stubby: boolean;
+  /** How far it gives in the middle under a usual push, against what a last cut may lose. */
+  readonly gives: number;
+}): CostItem[] {
+  return [
+    { why: 'the chuck comes off, driving plate and centre go on, and the tailstock is lined up', cost: 1500 },
+    { why: 'both ends are faced and centred in the chuck first', cost: 900 },
+    { why: 'turned end for end between the centres', cost: setupHandling / 3 },
+    { why: 'the dog is in the way, and only light cuts are taken', cost: 300 },
+    { why: 'an end is faced and centred far out of the jaws', cost: held.farOut ? farOutRisk : 0 },
+    { why: 'stubby work leaves the slide no room between dog and tailstock', cost: held.stubby ? 2400 : 0 },
+    { why: `the dog may mark a ${held.mark ?? 'surface'}`, cost: held.mark ? 600 : 0 },
+    { why: 'held by points it gives way under the cut', cost: Math.min(3600, 180 * held.gives) },
+  ];
+}

@@ -1,14 +1,23 @@
 import { describe, expect, test } from 'vitest';
 import { fullWorkshop } from '../../test/arbitrary-workshop.ts';
-import { workshopSchema } from '../lathe/schema.ts';
+import { type WorkshopDocument, workshopSchema } from '../lathe/schema.ts';
 import { definePart } from '../part/define-part.ts';
 import { type PartDocument, partSchema } from '../part/schema.ts';
+import { giveOver } from './hold.ts';
 import { planRoute } from './plan-route.ts';
+import type { RouteResult } from './route-result.ts';
 import type { RouteWishes } from './schema.ts';
+import { finishedWork } from './workpiece.ts';
 
-function plan(outside: PartDocument['outside'], more: Partial<PartDocument> = {}, wishes?: RouteWishes) {
+function plan(
+  outside: PartDocument['outside'],
+  more: Partial<PartDocument> = {},
+  wishes?: RouteWishes,
+  lathe: Partial<WorkshopDocument['lathe']> = {},
+) {
   const part = definePart(partSchema('mm').parse({ name: 'part', material: 'C45', outside, ...more }));
-  const route = planRoute(part, workshopSchema('mm').parse(fullWorkshop), wishes);
+  const bench = { ...fullWorkshop, lathe: { ...fullWorkshop.lathe, ...lathe } };
+  const route = planRoute(part, workshopSchema('mm').parse(bench), wishes);
   if (!route) throw new Error('no route');
   return route;
 }
@@ -69,5 +78,187 @@ describe('ways to hold the work are weighed against each other', () => {
     ];
     const said = plan(shaft).holdings.flatMap((h) => h.why);
     expect(said.join(' ')).toContain('close surfaces are finished in different setups: left');
+  });
+});
+
+const shaft = (side: string | number, ends: readonly [number, number], collar = 20): PartDocument['outside'] => [
+  { kind: 'cylinder', id: 'left', diameter: side, length: ends[0] },
+  { kind: 'cylinder', id: 'collar', diameter: collar, length: 10 },
+  { kind: 'cylinder', id: 'right', diameter: side, length: ends[1] },
+];
+const kinds = (route: RouteResult, setup: string) =>
+  route.operations.filter((o) => o.setup === setup).map((o) => o.kind);
+
+describe('between centres, common practice', () => {
+  test('a slender shaft with close seats on both sides is turned end for end between its centres', () => {
+    const route = plan(shaft('16 h7', [50, 110]));
+    expect(route.setups.map((s) => s.held)).toEqual([
+      'in the chuck',
+      'in the chuck',
+      'between centres',
+      'between centres',
+    ]);
+    // Both ends faced and centred first, in the chuck.
+    for (const id of ['setup-1', 'setup-2']) expect(kinds(route, id)).toEqual(['face', 'centre']);
+    for (const id of ['setup-3', 'setup-4'])
+      expect(new Set(kinds(route, id))).toEqual(new Set(['rough turn', 'finish turn']));
+    const [first, second] = route.setups.slice(2);
+    expect(first?.endOut).not.toBe(second?.endOut);
+    expect(second?.grip).toMatchObject({ on: 'right', protected: true, with: 'thin sheet' });
+    const laidOut = route.needed.join('; ');
+    for (const needed of ['driving plate', 'dog for Ø22', 'centre for the spindle nose', 'live centre'])
+      expect(laidOut).toContain(needed);
+    expect(route.setups.flatMap((s) => s.cautions).join(' ')).toContain('by hand');
+  });
+
+  test.each<[string, PartDocument['outside']]>([
+    ['short and stiff, even with close seats on both sides', shaft('16 h7', [12, 30], 24)],
+    ['slender, with nothing close on it', shaft(16, [50, 110])],
+    ['slender on one side only', pin],
+  ])('the chuck is better where the work is %s', (_, outside) => {
+    const route = plan(outside);
+    expect(new Set(route.setups.map((s) => s.held))).toEqual(new Set(['in the chuck']));
+    expect(route.holdings.some((h) => h.how.includes('between centres'))).toBe(true);
+  });
+
+  test.each<[string, PartDocument['outside'], Partial<PartDocument>, Partial<WorkshopDocument['lathe']>]>([
+    [
+      'with a hole in an end',
+      shaft('16 h7', [50, 110]),
+      { inside: { right: [{ kind: 'drilled', id: 'hole', diameter: 5, depth: 12 }] } },
+      {},
+    ],
+    [
+      'pointed at an end',
+      [...(shaft('16 h7', [50, 110]) ?? []), { kind: 'cone', id: 'tip', startDiameter: 16, endDiameter: 4, length: 8 }],
+      {},
+      {},
+    ],
+    [
+      'too thin at an end for a centre',
+      [...(shaft('16 h7', [50, 110]) ?? []), { kind: 'cylinder', id: 'tip', diameter: 3, length: 9 }],
+      {},
+      {},
+    ],
+    ['whose ends are too short for the dog', shaft('16 h7', [7, 6]), {}, {}],
+    [
+      'of one thickness, with no place for the dog',
+      [{ kind: 'cylinder', id: 'rod', diameter: '12 h7', length: 120 }],
+      {},
+      {},
+    ],
+    ['on a lathe without a centre', shaft('16 h7', [50, 110]), {}, { tailstock: { centre: 'none', travel: 50 } }],
+    ['longer than the lathe', shaft('16 h7', [200, 210]), {}, {}],
+  ])('it is not offered for a part %s', (_, outside, more, lathe) => {
+    const route = plan(outside, more, { hold: 'between centres' }, lathe);
+    expect(route.holdings.some((h) => h.how.includes('between centres'))).toBe(false);
+    const said = route.findings.find((f) => f.id === 'route.not-held-as-wished');
+    expect(said?.says).toContain('between centres');
+  });
+
+  test('work on centres gives more in its middle than in the jaws with a centre, and as a beam on two points', () => {
+    // Roark table 8.1: a force in the middle of a beam on two points bends it by L³/48EI, built in at one end 7L³/768EI.
+    const part = definePart(
+      partSchema('mm').parse({
+        name: 'rod',
+        material: 'C45',
+        outside: [{ kind: 'cylinder', id: 'rod', diameter: 10, length: 200 }],
+      }),
+    );
+    const work = finishedWork(part.outline);
+    const own = (held: 'in the chuck' | 'between centres') =>
+      giveOver(part, work, { jaw: 0, setup: { endOut: 'right', held, tailstock: true } }, 99.999, 100.001);
+    const modulus = part.material?.youngsModulus ?? 0;
+    const bends = 200 ** 3 / (modulus * (Math.PI / 64) * 10 ** 4);
+    expect(own('between centres') / (bends / 48)).toBeCloseTo(1, 1);
+    expect(own('in the chuck') / ((7 * bends) / 768)).toBeCloseTo(1, 1);
+  });
+});
+
+describe('on a mandrel, common practice', () => {
+  const bored = {
+    inside: { left: [{ kind: 'bored' as const, id: 'bore', diameter: '16 H7', depth: 'through' as const }] },
+  };
+  const sleeve: Parameters<typeof plan> = [[{ kind: 'cylinder', id: 'body', diameter: '24 h7', length: 80 }], bored];
+
+  test('a long sleeve is bored first, then all of its outside is turned on the mandrel, which the tailstock carries', () => {
+    const route = plan(...sleeve);
+    expect(kinds(route, 'setup-1')).not.toContain('finish turn');
+    expect(kinds(route, 'setup-1')).toContain('bore');
+    expect(kinds(route, 'setup-2')).toEqual(['face', 'rough turn', 'finish turn']);
+    const [, second] = route.setups;
+    expect(second).toMatchObject({ held: 'on a mandrel', tailstock: true, gripNeeded: undefined });
+    expect(second?.drive?.asked).toBeLessThan(second?.drive?.holds ?? 0);
+    expect(route.needed.join('; ')).toContain('bar to turn a mandrel of Ø16 mm');
+  });
+
+  test('a bush with a flange between two close sides may go on a mandrel, and truth with the bore counts for it', () => {
+    const flanged: PartDocument['outside'] = [
+      { kind: 'cylinder', id: 'a', diameter: '30 h7', length: 24 },
+      { kind: 'cylinder', id: 'flange', diameter: 40, length: 6 },
+      { kind: 'cylinder', id: 'b', diameter: '30 h7', length: 20 },
+    ];
+    const said = (how: RegExp, route: RouteResult) => route.holdings.find((h) => how.test(h.how))?.why.join(' ') ?? '';
+    const route = plan(flanged, bored);
+    expect(said(/^on a mandrel/, route)).not.toContain('different setups');
+    expect(said(/^on the a/, route)).toContain('different setups: b');
+    const wished = plan(flanged, bored, { hold: 'on a mandrel' });
+    expect(wished.setups[1]?.held).toBe('on a mandrel');
+    expect(kinds(wished, 'setup-2')).toEqual(['face', 'rough turn', 'finish turn']);
+    expect(wished.findings.map((f) => f.id)).not.toContain('route.not-held-as-wished');
+  });
+
+  test('what bends is the mandrel, whatever sits on it', () => {
+    // Roark table 8.1: built in at one end, pushed at the other: L³/3EI; steel, 200 GPa.
+    const outside: PartDocument['outside'] = [{ kind: 'cylinder', id: 'body', diameter: 30, length: 60 }];
+    const part = definePart(partSchema('mm').parse({ name: 'bush', material: 'CuSn8', outside, ...bored }));
+    const setup = {
+      endOut: 'left',
+      held: 'on a mandrel',
+      tailstock: false,
+      mandrel: { diameter: 8, length: 65 },
+    } as const;
+    const give = giveOver(part, finishedWork(part.outline), { jaw: 66, setup }, 0, 10);
+    expect(give / (65 ** 3 / (3 * 200_000 * (Math.PI / 64) * 8 ** 4))).toBeCloseTo(1, 1);
+  });
+
+  test('where the fit may slip under the hardest cut, that is said', () => {
+    const inside = { left: [{ kind: 'bored' as const, id: 'bore', diameter: 6, depth: 'through' as const }] };
+    const route = plan(
+      [{ kind: 'cylinder', id: 'wheel', diameter: 60, length: 7 }],
+      { inside },
+      { hold: 'on a mandrel', firstEndOut: 'left' },
+    );
+    const [, second] = route.setups;
+    const slips = (second?.drive?.asked ?? 0) > (second?.drive?.holds ?? 0);
+    expect(slips).toBe(true);
+    expect(route.findings.filter((f) => f.id === 'route.drive-slips').map((f) => f.at)).toEqual(['setup-2']);
+  });
+});
+
+describe('a wish for a way to hold the work', () => {
+  test('every way that was weighed can be wished for, and then it is the one taken', () => {
+    const bush = plan([{ kind: 'cylinder', id: 'body', diameter: '30 h7', length: 24 }], {
+      inside: { left: [{ kind: 'bored', id: 'bore', diameter: '20 H7', depth: 'through' }] },
+    });
+    expect(bush.holdings.length).toBeGreaterThan(4);
+    for (const { how, wish, setup } of bush.holdings) {
+      const route = plan(
+        [{ kind: 'cylinder', id: 'body', diameter: '30 h7', length: 24 }],
+        { inside: { left: [{ kind: 'bored', id: 'bore', diameter: '20 H7', depth: 'through' }] } },
+        wish,
+      );
+      expect(route.holdings.find((h) => h.setup === setup && h.taken)?.how).toBe(how);
+      expect(route.findings.map((f) => f.id)).not.toContain('route.not-held-as-wished');
+    }
+    const turnedOnCentres = plan(shaft('16 h7', [50, 110]));
+    for (const { how, wish } of turnedOnCentres.holdings.filter((h) => h.setup === 'setup-1'))
+      expect(plan(shaft('16 h7', [50, 110]), {}, wish).holdings.find((h) => h.taken)?.how).toBe(how);
+  });
+
+  test('the section to grip can be wished for; one that cannot be gripped is said', () => {
+    expect(plan(pin, {}, { holdOn: 'head' }).setups[1]?.grip.on).toBe('head');
+    const route = plan(pin, {}, { holdOn: 'nowhere' });
+    expect(route.findings.find((f) => f.id === 'route.not-held-as-wished')?.says).toContain('on nowhere');
   });
 });

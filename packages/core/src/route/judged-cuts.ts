@@ -10,6 +10,8 @@ import { radiusBetween } from '../part/grooves.ts';
 import type { PartResult } from '../part/part-result.ts';
 import type { BeamSection } from '../structure/beam-element.ts';
 import type { Mm } from '../units/quantities.ts';
+import { centred } from './fares.ts';
+import { steel } from './held-beam.ts';
 import type { OperationKind } from './operation-kinds.ts';
 import type { Operation, RouteResult, Setup, WorkOutline } from './route-result.ts';
 
@@ -72,11 +74,15 @@ function latheSetup(
   if (operation === 'boring' && !cutter.barDiameter) return undefined;
   if ((operation === 'grooving' || operation === 'parting') && !cutter.width) return undefined;
   const right = held.endOut === 'right';
-  const jaw = right ? Math.max(held.gripFrom, held.gripTo) : Math.min(held.gripFrom, held.gripTo);
+  const jaw = held.freeFrom;
   const out = (z: Mm) => (right ? z - jaw : jaw - z);
-  const sections = sectionsOf(work, jaw, right);
+  const { mandrel } = held;
+  const sections = mandrel
+    ? [{ from: 0, to: mandrel.length, outerDiameter: mandrel.diameter }]
+    : sectionsOf(work, jaw, right);
+  const { youngsModulus, poisson, density } = mandrel ? steel : material;
   const end = sections.at(-1)?.to ?? 0;
-  if (!(end > 0.5 && held.grip.length > 0 && cutter.overhang > 0)) return undefined;
+  if (!(end > 0.5 && held.stiffOver > 0 && cutter.overhang > 0)) return undefined;
   const single = operation !== 'turning' && operation !== 'boring';
   const places = Array.from({ length: single ? 1 : stationCount }, (_, i) =>
     Math.min(end, Math.max(0, out(from + ((to - from) * (single ? 0.5 : i)) / (single ? 1 : stationCount - 1)))),
@@ -85,12 +91,11 @@ function latheSetup(
     operation,
     work: {
       sections,
-      youngsModulus: material.youngsModulus,
-      poissonRatio: material.poisson,
-      density: material.density,
-      gripLength: held.grip.length,
-      // An end is faced before the centre comes up to it, and the centre is drawn back before cutting off.
-      centreAt: held.tailstock && operation !== 'facing' && operation !== 'parting' ? end : undefined,
+      youngsModulus,
+      poissonRatio: poisson,
+      density,
+      gripLength: held.stiffOver,
+      centreAt: centred(held, operation) ? end : undefined,
     },
     cutter: { ...cutter, shank: workshop.lathe.tests?.shank },
     stations: [...new Set(places)],

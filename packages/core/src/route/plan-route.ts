@@ -7,13 +7,12 @@ import type { Second } from '../units/quantities.ts';
 import { compareHoldings } from './compare-holdings.ts';
 import { cuttingListInWords } from './cutting-list.ts';
 import { draftSetup } from './draft-setup.ts';
-import { gripFor } from './grip-findings.ts';
+import { driveFor, gripFor } from './grip-findings.ts';
 import { barFor, chuckFor, type Holding } from './hold.ts';
 import { holdingFindings } from './hold-findings.ts';
 import { paceFrom } from './learned-times.ts';
 import { machiningOf } from './machining.ts';
 import { inOrder } from './order.ts';
-import { setupHandling } from './practice.ts';
 import { type Realised, realise } from './realise.ts';
 import type { RouteResult, WorkOutline } from './route-result.ts';
 import type { RouteWishes } from './schema.ts';
@@ -38,8 +37,8 @@ function planAsWished(part: PartResult, workshop: Workshop, wishes: RouteWishes 
   if (part.outside.length === 0 || part.outline.length <= 0) return undefined;
   const chuck = chuckFor(workshop.lathe, part.outline.largestDiameter, wishes?.chuck);
   if (!chuck) return undefined;
-  const { stock, findings, first, second, choices } = compareHoldings(part, workshop, chuck, wishes);
-  const holdings = [first, second];
+  const { stock, findings, holdings, choices } = compareHoldings(part, workshop, chuck, wishes);
+  const [first] = holdings;
   const drafts = holdings.flatMap((h, i) =>
     draftSetup(part, h, workshop, i === holdings.length - 1).map((d) => withTool(d, workshop, changeFor(wishes, d.id))),
   );
@@ -69,12 +68,14 @@ function planAsWished(part: PartResult, workshop: Workshop, wishes: RouteWishes 
   }
   const times = realised.map((r) => r.operation.time);
   const total = (key: 'low' | 'likely' | 'high'): Second =>
-    times.reduce((sum, t) => sum + t[key], 0) + holdings.length * setupHandling;
+    times.reduce((sum, t) => sum + t[key], 0) + holdings.reduce((sum, h) => sum + h.handling, 0);
   return {
     stock,
     holdings: choices,
     setups: holdings.map((h) => ({
       ...h.setup,
+      freeFrom: h.jaw,
+      drive: driveFor(h, realised),
       gripNeeded: gripFor(h, realised),
       work: asItGoesIn.get(h.setup.id) ?? outlineOf(work),
     })),
@@ -106,6 +107,7 @@ function layOut(realised: readonly Realised[], workshop: Workshop, holdings: rea
       ...holdings.map((h) => h.setup.chuck),
       ...(holdings.some((h) => h.setup.grip.protected) ? [...protections(holdings), 'dial indicator on a stand'] : []),
       ...(holdings.some((h) => h.setup.tailstock) ? [`${workshop.lathe.tailstock?.centre ?? 'dead'} centre`] : []),
+      ...holdings.flatMap((h) => h.needs),
       ...realised.flatMap((r) => r.needs),
     ]),
   ];

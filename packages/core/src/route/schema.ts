@@ -32,10 +32,7 @@ export function routeSchema(unit: LengthUnit) {
   return z.strictObject({
     firstEndOut: z.enum(['left', 'right']).describe('end that stands out of the chuck in the first setup').optional(),
     chuck: idField.optional(),
-    hold: z
-      .enum(waysHeld)
-      .describe('way to hold the work while most of its outside is turned; on a mandrel: in the second setup')
-      .optional(),
+    hold: z.enum(waysHeld).describe('way to hold the work while most of its outside is turned').optional(),
     holdOn: idField
       .describe('section that is gripped, or bore that the mandrel goes into, once the work is turned round')
       .optional(),

@@ -5,14 +5,14 @@
 import type { Chuck, Lathe, Workshop } from '../lathe/schema.ts';
 import { innerRadiusAt } from '../part/outline-queries.ts';
 import type { PartResult, Placed } from '../part/part-result.ts';
-import type { InsideSection, OutsideSection } from '../part/schema.ts';
+import type { OutsideSection } from '../part/schema.ts';
 import { clamped, deflectionUnderUnitLoad, type MmPerNewton } from '../structure/stepped-beam.ts';
 import type { Mm, Newton } from '../units/quantities.ts';
-import { throughBore } from './draft-inside.ts';
-import { chuckFor, type End, type Holding, steel, wantsTailstock } from './hold.ts';
-import { type Aid, secondItems, type Weighed, weighed } from './holding-cost.ts';
-import { facingAllowance } from './practice.ts';
-import type { RouteWishes } from './schema.ts';
+import { steel } from './held-beam.ts';
+import { chuckFor, type End, type Holding, nameOf, sectionsFrom, wantsTailstock } from './hold.ts';
+import { type Aid, secondItems, splitClose, type Weighed, weighed } from './holding-cost.ts';
+import { boreForMandrel, faceDiameter, onMandrel } from './mandrel.ts';
+import { facingAllowance, setupHandling } from './practice.ts';
 import { gripNeeded, squeezedOutOfRound } from './squeeze.ts';
 import { beamOut, finishedWork, type Workpiece } from './workpiece.ts';
 
@@ -28,23 +28,30 @@ const usualCut: Newton = 150;
 /** Push of a last cut, and what of the diameter it may lose to giving way; `common practice`. */
 const usualPush: Newton = 30;
 const mayGive: Mm = 0.02;
+/** How far it gives under the push of a last cut, against what of the diameter that may lose. */
+export function againstGiving(give: MmPerNewton): number {
+  return (2 * usualPush * give) / mayGive;
+}
+
 /** Share of its give that work keeps when a centre carries its end; `common practice`. */
 const supported = 0.1;
 /** Out of round by less than this is not felt; `common practice`. */
 export const roundEnough: Mm = 0.005;
 
-/** The ways to hold the work turned round, the cheapest first; never none. */
+/** The ways to hold the work turned round, the cheapest first; never none. With `mandrelOnly` the outside waits for a mandrel. */
 export function secondHoldings(
   part: PartResult,
   workshop: Workshop,
   first: Holding,
-  wishes: RouteWishes | undefined,
-): readonly [SecondChoice, ...SecondChoice[]] {
+  mandrelOnly = false,
+): readonly SecondChoice[] {
   const end: End = first.setup.endOut === 'right' ? 'left' : 'right';
-  const grips = gripChoices(part, workshop.lathe, first, end).map((grip): SecondChoice => {
+  const apart = splitClose(part, first.sections, first.setup.endOut, first.boresFirst);
+  const grips = mandrelOnly ? [] : gripChoices(part, workshop.lathe, first, end);
+  const gripped = grips.map((grip): SecondChoice => {
     const { aid, mark, squeezed } = protection(part, grip);
     const name = nameOf(grip.section.feature);
-    const holding = heldOn(part, workshop, first, end, { ...grip, aid, makeshift: false }, wishes);
+    const holding = heldOn(part, workshop, first, end, { ...grip, aid, makeshift: false });
     return {
       holding,
       how: `on ${name}, with ${aid === 'thin sheet' ? 'thin sheet between' : aid}`,
@@ -52,17 +59,18 @@ export function secondHoldings(
         secondItems({
           aid,
           mark,
+          apart,
+          tailstock: holding.setup.tailstock,
           squeezed: squeezed && aid === 'thin sheet',
           shortness: Math.max(1, grip.section.largest / grip.length),
-          gives: ((holding.setup.tailstock ? supported : 1) * (2 * usualPush * grip.give)) / mayGive,
+          gives: (holding.setup.tailstock ? supported : 1) * againstGiving(grip.give),
         }),
       ),
     };
   });
-  const mandrel = mandrelChoice(part, first, end);
-  const all = [...grips, ...(mandrel ? [mandrel] : [])].toSorted((a, b) => a.weighed.cost - b.weighed.cost);
-  const [cheapest, ...others] = all;
-  return cheapest ? [cheapest, ...others] : [inBush(part, workshop, first, end, wishes)];
+  const mandrel = mandrelChoice(part, workshop, first, end);
+  const all = [...gripped, ...(mandrel ? [mandrel] : [])].toSorted((a, b) => a.weighed.cost - b.weighed.cost);
+  return all.length > 0 || mandrelOnly ? all : [inBush(part, workshop, first, end, apart)];
 }
 
 interface Grip {
@@ -78,17 +86,21 @@ function heldOn(
   first: Holding,
   end: End,
   { section, jaw, length, chuck, aid, makeshift }: Grip & { readonly aid: Aid; readonly makeshift: boolean },
-  wishes: RouteWishes | undefined,
 ): Holding {
   const rest = part.outside.filter((s) => !first.sections.includes(s));
   const marked = section.feature.role === 'sliding' || section.feature.role === 'sealing';
   const name = nameOf(section.feature);
+  const tailstock = rest.length > 0 && wantsTailstock(part, workshop.lathe, rest, end, jaw, undefined);
   return {
     jaw,
     sections: rest,
     chuck,
     blank: false,
     makeshift,
+    boresFirst: first.boresFirst,
+    ends: { face: { to: 'length', diameter: faceDiameter(part, first, end) }, centred: tailstock, cutOff: false },
+    handling: setupHandling,
+    needs: [],
     setup: {
       id: 'setup-2',
       number: 2,
@@ -103,7 +115,8 @@ function heldOn(
         with: aid,
       },
       held: 'in the chuck',
-      tailstock: rest.length > 0 && wantsTailstock(part, workshop.lathe, rest, end, jaw, wishes?.tailstock),
+      stiffOver: length,
+      tailstock,
       out: Math.abs(jaw - faceAt(part, end)) + facingAllowance,
       gripFrom: end === 'left' ? jaw : jaw - length,
       gripTo: end === 'left' ? jaw + length : jaw,
@@ -168,11 +181,6 @@ export function squeezeOfWall(part: PartResult, outer: Mm, bore: Mm, length: Mm,
   return squeezedOutOfRound(grip / jaws, (outer + bore) / 2, wall, length, modulus, jaws);
 }
 
-function nameOf({ name, id }: { readonly name?: string | undefined; readonly id: string }): string {
-  if (name === undefined) return `the ${id.replaceAll('-', ' ')}`;
-  return /^(the|a|an) /i.test(name) ? name : `the ${name}`;
-}
-
 function faceAt(part: PartResult, end: End): Mm {
   return end === 'left' ? 0 : part.outline.length;
 }
@@ -183,7 +191,7 @@ function inBush(
   workshop: Workshop,
   first: Holding,
   end: End,
-  wishes: RouteWishes | undefined,
+  apart: readonly string[],
 ): SecondChoice {
   const section = first.sections.reduce((a, b) => (b.to - b.from > a.to - a.from ? b : a));
   const grip = {
@@ -193,75 +201,57 @@ function inBush(
     chuck: first.chuck,
   };
   return {
-    holding: heldOn(part, workshop, first, end, { ...grip, aid: 'split bush', makeshift: true }, wishes),
+    holding: heldOn(part, workshop, first, end, { ...grip, aid: 'split bush', makeshift: true }),
     how: `in a bush made for ${nameOf(section.feature)}`,
-    weighed: weighed(secondItems({ aid: 'split bush', mark: undefined, shortness: 1, gives: 0, squeezed: false })),
-  };
-}
-
-/** Shorter than this, or thinner, a mandrel is not worth making. */
-const leastMandrel: Mm = 6;
-
-/** On a mandrel: where a bore goes right through, nothing outside is left for this setup, and its own section is long enough. */
-function mandrelChoice(part: PartResult, first: Holding, end: End): SecondChoice | undefined {
-  if (!part.outline.through || part.outside.some((s) => !first.sections.includes(s))) return undefined;
-  const [bore] = part.inside
-    .filter((s) => s.feature.kind === 'bored' && s.to - s.from >= leastMandrel && s.smallest >= leastMandrel)
-    .filter((s) => s === throughBore(part) || s.side === `inside ${first.setup.endOut}`)
-    .filter((s) => !part.threads.some((t) => t.on === s.feature.id))
-    .toSorted((a, b) => b.to - b.from - (a.to - a.from));
-  if (!bore) return undefined;
-  const length = bore.to - bore.from;
-  const name = nameOf(bore.feature);
-  return {
-    holding: onMandrel(part, first, end, bore),
-    how: `on a mandrel in ${name}`,
     weighed: weighed(
       secondItems({
-        aid: 'mandrel',
+        aid: 'split bush',
         mark: undefined,
-        squeezed: false,
-        shortness: Math.max(1, bore.smallest / length),
+        apart,
+        tailstock: false,
+        shortness: 1,
         gives: 0,
+        squeezed: false,
       }),
     ),
   };
 }
 
-function onMandrel(part: PartResult, first: Holding, end: End, bore: Placed<InsideSection>): Holding {
-  const jaw = end === 'left' ? bore.from : bore.to;
+/** On a mandrel, where a bore lets one in and what is left of the outside can be turned from this end. */
+function mandrelChoice(part: PartResult, workshop: Workshop, first: Holding, end: End): SecondChoice | undefined {
+  const bore = boreForMandrel(part, first);
+  if (!bore) return undefined;
+  const holding = onMandrel(part, workshop, first, bore);
+  const reached = sectionsFrom(part, end);
+  if (!holding.sections.every((s) => reached.includes(s))) return undefined;
+  const length = bore.to - bore.from;
+  const { mandrel, tailstock } = holding.setup;
+  // Ends alone push along the mandrel, where it does not bend.
+  const give =
+    mandrel && holding.sections.length > 0
+      ? mandrel.length ** 3 / (3 * steel.youngsModulus * inertia(mandrel.diameter))
+      : 0;
   return {
-    jaw,
-    sections: [],
-    chuck: first.chuck,
-    blank: false,
-    makeshift: false,
-    setup: {
-      id: 'setup-2',
-      number: 2,
-      title: `Turned round, ${end} end out, on a mandrel in ${nameOf(bore.feature)}`,
-      chuck: first.chuck.name,
-      endOut: end,
-      grip: {
-        diameter: bore.smallest,
-        length: bore.to - bore.from,
-        on: bore.feature.id,
-        protected: true,
-        with: 'mandrel',
-      },
-      held: 'on a mandrel',
-      tailstock: false,
-      out: Math.abs(jaw - faceAt(part, end)) + facingAllowance,
-      gripFrom: bore.from,
-      gripTo: bore.to,
-      dialIn: tightestBand(part) / 2,
-      why: [
-        'Held from inside: the ends come square to the bore, and no jaw squeezes the wall.',
-        'Turn the mandrel in the chuck to a push fit and leave it there: it runs true only until it is taken out.',
-      ],
-      cautions: ['Light facing cuts: the mandrel drives by its fit alone, or by a screw and washer at its end.'],
-    },
+    holding,
+    how: `on a mandrel in ${nameOf(bore.feature)}`,
+    weighed: weighed(
+      secondItems({
+        aid: 'mandrel',
+        mark: undefined,
+        // Outside and bore run true with each other through the mandrel.
+        apart: [],
+        tailstock: false,
+        squeezed: false,
+        lightly: holding.sections.length > 0,
+        shortness: Math.max(1, bore.smallest / length),
+        gives: (tailstock ? supported : 1) * againstGiving(give),
+      }),
+    ),
   };
+}
+
+function inertia(diameter: Mm): number {
+  return (Math.PI * diameter ** 4) / 64;
 }
 
 /** By this much the work behind the grip may be thicker without keeping the jaws off. */

@@ -43,9 +43,9 @@ export function squeezedOutOfRound(
 }
 
 /** Friction of smooth jaws on machined work, and with sheet between, as printed for smooth jaws on ground to machined steel. */
-const friction = 0.1;
+export const friction = 0.1;
 /** Safety against slipping printed for an older chuck. */
-const safety = 2.4;
+export const safety = 2.4;
 
 /**
  * Grip that all jaws together need so that the work does not turn in them.

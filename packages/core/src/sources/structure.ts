@@ -13,6 +13,16 @@ export const structure = {
     kind: 'from memory',
     note: 'agrees with the ring under two opposite forces, and with the energy of bending worked out anew in the tests',
   },
+  'NORTON-10-5': {
+    title: 'Norton, Machine Design, 4th ed., example 10-5: hub pressed on a solid shaft',
+    kind: 'read',
+    address: 'https://scribd.com/document/734369795/EX1005',
+  },
+  'roymech-cylinders': {
+    title: 'Cylinders under pressure, shrink and press fits: pressure, slip moment, change of size',
+    kind: 'read',
+    address: 'http://www.roymech.co.uk/Useful_Tables/Mechanics/Cylinders.html',
+  },
   'przemieniecki-ch5': {
     title:
       'Przemieniecki, Theory of Matrix Structural Analysis (1968), section 5.6: stiffness of a beam element with shear',
