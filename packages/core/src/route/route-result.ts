@@ -60,7 +60,7 @@ export interface CutNumbers {
   readonly power: Watt;
   /** Share of what the drive gives at this speed. */
   readonly powerShare: number;
-  /** How far edge and work give way from each other at the worst place, on the diameter. */
+  /** How far edge and work give way from each other at the worst place, on the diameter; of a face or a curve by steps on the length. */
   readonly bending: Mm;
   /** Difference of size that this leaves along the work, on the diameter; undefined where the lathe is not judged. */
   readonly taper?: Mm | undefined;

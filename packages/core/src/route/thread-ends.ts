@@ -4,7 +4,7 @@
 import type { PlacedThread } from '../part/part-result.ts';
 import type { Mm } from '../units/quantities.ts';
 import type { End, Holding } from './hold.ts';
-import { jawClearance } from './practice.ts';
+import { jawClearance, shoulderAllowance } from './practice.ts';
 import { type Profile, radiusOf } from './profile.ts';
 import type { Workpiece } from './workpiece.ts';
 
@@ -20,6 +20,8 @@ export interface ThreadEnd {
 const step: Mm = 0.05;
 /** Further than this nobody's cutter runs on. */
 const farthest: Mm = 60;
+/** A ridge no wider than this is no shoulder. */
+const wall: Mm = shoulderAllowance + 0.05;
 /** Two radii nearer to each other than this are one. */
 const close: Mm = 0.01;
 
@@ -64,7 +66,8 @@ export function beyondThread(
   for (let gone = 0; gone < farthest; gone += step) {
     const at = first + ahead * (gone + step / 2);
     const { r, jaws, bottom } = height(at);
-    if (r > crest + close) {
+    // What roughing left on a shoulder for its finishing cut is a thin wall that breaks away.
+    if (r > crest + close && height(at + ahead * wall).r > crest + close) {
       const shoulder = height(at + ahead * jawClearance).jaws ? 'a shoulder close to the jaws' : 'a shoulder';
       return {
         beyond: beyond === undefined && gone > step / 2 ? 'plain' : (beyond ?? 'shoulder'),

@@ -15,15 +15,20 @@ function gearsFor(designation: string, leadscrew: number | { tpi: number }, chan
     lathe: { ...fullWorkshop.lathe, leadscrew: screw, changeGears },
   });
   const thread = parseThread(designation);
-  return gearsForThread('op', lathe, {
-    id: 't',
-    on: 's',
-    thread,
-    side: 'external',
-    from: 0,
-    to: length,
-    entersAt: 'right',
-  });
+  return gearsForThread(
+    'op',
+    lathe,
+    {
+      id: 't',
+      on: 's',
+      thread,
+      side: 'external',
+      from: 0,
+      to: length,
+      entersAt: 'right',
+    },
+    true,
+  );
 }
 
 const ids = (g: ReturnType<typeof gearsFor>) => g.findings.map((f) => `${f.level} ${f.id}`);

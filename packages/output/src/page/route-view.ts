@@ -55,6 +55,9 @@ function setupView(setup: Setup, blocks: readonly Block[], context: PacketContex
     tailstock: setup.tailstock,
     gripFrom: setup.gripFrom,
     gripTo: setup.gripTo,
+    held: setup.held,
+    freeFrom: setup.freeFrom,
+    mandrel: setup.mandrel,
     work: setup.work,
     facts: blocks.flatMap(shownBlock).flatMap((b) => (b.kind === 'facts' ? b.rows : [])),
     cautions: setup.cautions.map((c) => presentProse(c, settings)),
@@ -80,6 +83,7 @@ function operationViews(
       id: operation.id,
       number: operation.number,
       setup: setup.id,
+      kind: operation.kind,
       title: presentProse(operation.title, context.settings),
       time: operation.wish?.skipped ? 'left out' : presentTimes(operation.time),
       cutter: operation.cutter ?? '',
@@ -119,6 +123,7 @@ function wishView({ wish }: Operation, route: RouteResult): WishView | null {
     skipped: wish.skipped,
     instead: wish.instead ?? '',
     cutter: wish.cutter ?? '',
+    infeed: wish.infeed ?? '',
     breaks: wish.breaks.map((b) => `${titleOf(b.other)}: ${b.why}`),
   };
 }

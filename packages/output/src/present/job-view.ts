@@ -1,6 +1,7 @@
 /** A job as the screens show it, as plain data: what the server tells and the page draws. */
 
-import type { WorkOutline } from '@sparewright/core/route/route-result';
+import type { OperationKind } from '@sparewright/core/route/operation-kinds';
+import type { Setup, WorkOutline } from '@sparewright/core/route/route-result';
 import type { Mm, MmPerRev, Rpm } from '@sparewright/core/units/quantities';
 import type { PresentSettings } from './settings.ts';
 
@@ -194,6 +195,9 @@ export interface SetupView {
   readonly tailstock: boolean;
   readonly gripFrom: Mm;
   readonly gripTo: Mm;
+  readonly held: Setup['held'];
+  readonly freeFrom: Mm;
+  readonly mandrel: Setup['mandrel'];
   readonly work: WorkOutline;
   readonly facts: readonly FactView[];
   readonly cautions: readonly string[];
@@ -208,6 +212,7 @@ export interface WishView {
   readonly skipped: boolean;
   readonly instead: string;
   readonly cutter: string;
+  readonly infeed: string;
   readonly breaks: readonly string[];
 }
 
@@ -236,6 +241,7 @@ export interface OperationView {
   readonly id: string;
   readonly number: number;
   readonly setup: string;
+  readonly kind: OperationKind;
   readonly title: string;
   /** `8 min (6 to 14 min)` */
   readonly time: string;

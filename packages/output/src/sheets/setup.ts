@@ -50,24 +50,36 @@ export function setupSheet(setup: Setup, sketch: Sketch, context: PacketContext)
 }
 
 function holding(setup: Setup, { job, assessment, settings }: PacketContext): FactRow[] {
-  const { grip } = setup;
+  const { grip, held, drive } = setup;
+  const centres = held === 'between centres';
+  const moment = (value: number) => `${presentNumber(value / 1000, settings.decimalSign, 1)} N·m`;
+  const over = `${presentPlace(grip.on, job, assessment)}, Ø${presentSize(grip.diameter, settings)} over ${presentSize(grip.length, settings)}`;
+  const between = grip.with === undefined ? '' : `, ${grip.with === 'mandrel' ? 'on a mandrel' : `with ${grip.with}`}`;
   return [
-    { what: 'Chuck', is: setup.chuck },
+    { what: centres ? 'Driven by' : 'Chuck', is: centres ? `${setup.chuck} and dog` : setup.chuck },
+    { what: centres ? 'Dog' : 'Grip', is: `${over}${between}` },
     {
-      what: 'Grip',
-      is: `${presentPlace(grip.on, job, assessment)}, Ø${presentSize(grip.diameter, settings)} over ${presentSize(grip.length, settings)}${grip.with === undefined ? '' : `, ${grip.with === 'mandrel' ? 'on a mandrel' : `with ${grip.with}`}`}`,
+      what: centres ? 'Between centres' : 'End out',
+      is: centres
+        ? `${presentSize(setup.out, settings)}, ${setup.endOut} end at the tailstock`
+        : `${setup.endOut} end, ${presentSize(setup.out, settings)} from the jaws`,
     },
-    { what: 'End out', is: `${setup.endOut} end, ${presentSize(setup.out, settings)} from the jaws` },
-    { what: 'Tailstock', is: setup.tailstock ? 'supports the free end' : 'not used' },
-    {
-      what: 'Dial in to',
-      is: setup.dialIn === undefined ? 'as the chuck holds' : `${presentSize(setup.dialIn, settings)} total run-out`,
-    },
+    { what: 'Tailstock', is: setup.tailstock ? `supports the ${setup.mandrel ? 'mandrel' : 'free end'}` : 'not used' },
+    { what: 'Dial in to', is: dialInWords(setup, settings) },
     ...(setup.gripNeeded === undefined
       ? []
       : [{ what: 'Grip needed', is: `${presentNumber(setup.gripNeeded / 1000, settings.decimalSign, 1)} kN in all` }]),
+    ...(drive?.asked === undefined
+      ? []
+      : [{ what: 'Slips at', is: `${moment(drive.holds)}; the cuts ask ${moment(drive.asked)}, with safety` }]),
     { what: 'Run-out found', is: '' },
   ];
+}
+
+function dialInWords({ held, dialIn }: Setup, settings: PresentSettings): string {
+  if (held === 'between centres') return 'nothing: it runs on its centres';
+  if (held === 'on a mandrel') return 'nothing: the mandrel is turned in place';
+  return dialIn === undefined ? 'as the chuck holds' : `${presentSize(dialIn, settings)} total run-out`;
 }
 
 function operationBlock(operation: Operation, context: PacketContext): Block {
@@ -80,7 +92,7 @@ function operationBlock(operation: Operation, context: PacketContext): Block {
     title: `${presentProse(operation.title, settings)}${wishWords(operation)}`,
     time: presentTime(operation.time.likely),
     cutter: operation.cutter ?? '',
-    numbers: operation.cut ? cutNumbers(operation.cut, settings) : [],
+    numbers: operation.cut ? cutNumbers(operation, operation.cut, settings) : [],
     cautions: operation.cautions.map((c) => presentProse(c, settings)),
     findings: assessment.findings.filter((f) => f.at === operation.id).map((f) => findingBlock(f, context, 'clear')),
     aim: stop ? aimWords(stop, settings) : '',
@@ -103,8 +115,10 @@ function aimWords(stop: StopPoint, settings: PresentSettings): string {
   return `Aim the last cut at ${presentSize(stop.stopAt, settings, decimals)}${leave}; the stop point is on the sheet “Coming to size”.`;
 }
 
-function cutNumbers(cut: CutNumbers, settings: PresentSettings): FactRow[] {
+function cutNumbers({ kind }: Operation, cut: CutNumbers, settings: PresentSettings): FactRow[] {
   const { decimalSign } = settings;
+  // A face gives way along the spindle, and so do the steps of a curve, which are cut like faces.
+  const gives = kind === 'face' || kind === 'turn curve' ? 'gives way, on length' : 'gives way, on dia.';
   const whole = (value: number) => presentNumber(value, decimalSign, 0);
   return [
     { what: 'speed', is: `${whole(cut.speed)} rpm` },
@@ -115,7 +129,7 @@ function cutNumbers(cut: CutNumbers, settings: PresentSettings): FactRow[] {
     { what: 'cutting force', is: `${whole(cut.cuttingForce)} N` },
     { what: 'pushes away', is: `${whole(cut.radialForce)} N` },
     { what: 'power', is: `${whole(cut.power)} W, ${presentShare(cut.powerShare, decimalSign)}` },
-    { what: 'gives way, on dia.', is: bendingWords(cut.bending, settings) },
+    { what: gives, is: bendingWords(cut.bending, settings) },
     ...(cut.sings === undefined ? [] : [{ what: 'chance of singing', is: presentShare(cut.sings, decimalSign) }]),
   ];
 }

@@ -1,8 +1,9 @@
 /** Everything about one operation: reasons, the work at that moment, its cut, what follows from a wish, and how to wish otherwise. */
+import { infeedWays } from '@sparewright/core/route/tables/infeed-way';
 import type { NoticeView, OperationView, RouteView, SetupView } from '@sparewright/output/present/job-view';
 import { Suspense } from 'react';
 import { textAt } from '../document.ts';
-import { choice, number, text } from '../forms/fields.ts';
+import { choice, number, text, words } from '../forms/fields.ts';
 import { Fields } from '../forms/record-table.tsx';
 import { later } from '../later.tsx';
 import { Blocks, Facts, Lines } from '../parts/blocks.tsx';
@@ -100,6 +101,7 @@ function Otherwise({ job, operation, cutters }: Pick<Props, 'job' | 'operation'>
           text('instead', 'In another way, which is', { wide: true }),
           number('minutes', 'It takes', { unit: 'min' }),
           choice('cutter', 'Cutter', { choices: cutters }),
+          ...(operation.kind === 'thread' ? [choice('infeed', 'Fed in', { choices: words(...infeedWays) })] : []),
           text('why', 'Why', { wide: true }),
         ]}
       />

@@ -140,6 +140,7 @@ function Stands({
     ...(wish?.skipped ? ['left out'] : []),
     ...(wish && wish.instead !== '' ? ['done otherwise'] : []),
     ...(wish && wish.cutter !== '' ? ['own cutter'] : []),
+    ...(wish && wish.infeed !== '' ? [wish.infeed === 'straight' ? 'fed straight' : 'fed along the flank'] : []),
     ...(isKept ? ['kept here'] : []),
   ];
   return (
