@@ -33,9 +33,15 @@ export function stepCurveOf(part: PartResult, section: Placed<OutsideSection>, e
   const last = rising.at(-1);
   if (!last) return { curve: undefined, hidden: true };
   return {
-    curve: { pieces: rising, depth: last.to.z },
+    curve: { pieces: [...before(part, section, endOut, first.from.r), ...rising], depth: last.to.z },
     hidden: last.to.z < section.to - section.from - 1e-6,
   };
+}
+
+/** What is already turned between the free end and the curve: the nose of the cutter must not sink into it. */
+function before(part: PartResult, section: Placed<OutsideSection>, endOut: End, r: Mm): Segment[] {
+  const length = endOut === 'right' ? part.outline.length - section.to : section.from;
+  return length > 1e-6 ? [{ kind: 'line', from: { z: -length, r }, to: { z: 0, r }, feature: section.feature.id }] : [];
 }
 
 /** The cutter comes in from the free end: work that stands thicker there is in its way. */
