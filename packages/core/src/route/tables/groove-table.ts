@@ -40,6 +40,8 @@ export function grooveTable(input: GrooveTableInput): DialTable {
   const full = dialSetting(depth, input.across);
   const places = plungePlaces(input.width, input.cutterWidth);
   const along = (place: Mm) => (input.along ? dialSetting(place, input.along) : undefined);
+  const end = places.at(-1) ?? 0;
+  const short = end - (along(end)?.travel ?? end);
   const row = (name: string, place: Mm, setting: typeof full) => ({
     plunge: name,
     place,
@@ -76,6 +78,11 @@ export function grooveTable(input: GrooveTableInput): DialTable {
       ...(input.along
         ? [dialNote('Along', input.along)]
         : ['No dial along the work is entered: set the places with an indicator or a gauge block.']),
+      ...(short > 5e-4
+        ? [
+            `The dial along stops ${short.toFixed(3)} mm before the right wall: measure the groove, then set it between two divisions.`,
+          ]
+        : []),
       'Break both edges with a fine stone or file while it turns slowly: a ring drawn over a sharp edge is cut.',
     ],
   };
