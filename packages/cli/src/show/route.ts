@@ -39,10 +39,16 @@ export function timeWords(route: RouteResult): string {
 
 function setupLines(setup: Setup, settings: PresentSettings, { width, ink }: Terminal): string[] {
   const { grip } = setup;
+  const over = `Ø${presentSize(grip.diameter, settings)} over ${presentSize(grip.length, settings)}`;
+  const out = presentSize(setup.out, settings);
+  const how = {
+    'in the chuck': [`grips ${over}`, `${out} out of the jaws`],
+    'on a mandrel': [`mandrel in ${over}`, `${out} out of the jaws`],
+    'between centres': [`dog on ${over}`, `${out} between centres`],
+  } as const;
   const held = [
     setup.chuck,
-    `grips Ø${presentSize(grip.diameter, settings)} over ${presentSize(grip.length, settings)}`,
-    `${presentSize(setup.out, settings)} out of the jaws`,
+    ...how[setup.held],
     ...(setup.tailstock ? ['tailstock up'] : []),
     ...(setup.dialIn === undefined ? [] : [`dial in to ${presentSize(setup.dialIn, settings)} total`]),
   ];

@@ -93,3 +93,38 @@ test('labels that find no room at their place are said at the foot', () => {
     );
   expect(texts.some((t) => t.includes(' · '))).toBe(true);
 });
+
+test('between centres a dog drives it, the point of a centre stands in either end, and nothing is said to stand out', () => {
+  const scene = drawSetup({
+    ...sketch,
+    gripFrom: 0,
+    gripTo: 8,
+    stockFrom: 46,
+    stockTo: 46,
+    holder: { by: 'dog', freeFrom: 0 },
+  });
+  const texts = scene.items.flatMap((item) => (item.item === 'text' ? [item.text] : []));
+  expect(texts).toContain('46 between centres');
+  expect(scene.description).toContain('between centres 46 mm apart, the right end at the tailstock, a dog on 8 mm');
+  const [left, right] = [Math.min(...xs(scene, 'outline')), Math.max(...xs(scene, 'outline'))];
+  // Both points lie inside the ends, the dog and its lines beside the left end, not past it.
+  expect(xs(scene, 'holding').filter((x) => x > left && x < left + 3).length).toBeGreaterThan(0);
+  expect(xs(scene, 'holding').filter((x) => x < right && x > right - 3).length).toBeGreaterThan(0);
+  expect(Math.min(...xs(scene, 'hatch'))).toBeGreaterThanOrEqual(left - 1e-6);
+  expect(overlappingTexts(scene)).toEqual([]);
+});
+
+test('a mandrel runs from the jaws into the work, and ends where it is said to', () => {
+  const scene = drawSetup({
+    ...sketch,
+    gripFrom: 0,
+    gripTo: 46,
+    stockFrom: 46,
+    stockTo: 46,
+    holder: { by: 'mandrel', diameter: 6, length: 51, freeFrom: -6 },
+  });
+  const scale = (Math.max(...xs(scene, 'outline')) - Math.min(...xs(scene, 'outline'))) / 46;
+  const jaws = Math.min(...xs(scene, 'outline')) - 6 * scale;
+  expect(xs(scene, 'holding').some((x) => Math.abs(x - (jaws + 51 * scale)) < 1e-6)).toBe(true);
+  expect(scene.description).toContain('held over 46 mm on the mandrel');
+});

@@ -6,6 +6,7 @@ import { between, mirrored } from './between.ts';
 import { Board, textHeight } from './board.ts';
 import { boxAt, grown } from './box.ts';
 import { fitText } from './fit-text.ts';
+import { drawCentre, drawChuck, drawDog, drawMandrel, edge, type Holder, jawHeight, leftOfWork } from './holders.ts';
 import { placeNote } from './leaders.ts';
 import { placeLengths, type RowLength } from './length-rows.ts';
 import { sizeText } from './numbers.ts';
@@ -21,8 +22,8 @@ export interface SetupSketch {
   /** The end of the part that stands out of the chuck. */
   readonly endOut: 'left' | 'right';
   readonly tailstock: boolean;
-  /** Diameter of a mandrel that holds the work in its bore, instead of jaws on its outside. */
-  readonly mandrel?: Mm | undefined;
+  /** What holds it instead of jaws on its outside; for the centres `gripFrom` and `gripTo` are the place of the dog. */
+  readonly holder?: Holder | undefined;
   /** Diameter before this setup, between these places. */
   readonly stockDiameter: Mm;
   readonly stockFrom: Mm;
@@ -47,7 +48,7 @@ export interface SketchLabel {
 }
 
 const size = { width: 180, height: 95 } as const;
-const chuck = { left: 6, body: 14, jawHeight: 15, axis: 46 } as const;
+const axis: Mm = 46;
 /** Room right of the work for the tailstock centre. */
 const tailRoom: Mm = 34;
 const tallest: Mm = 40;
@@ -58,6 +59,8 @@ interface Laid {
   readonly outline: Outline;
   readonly before: SetupSketch['before'];
   readonly grip: readonly [Mm, Mm];
+  /** Where it stands free: the jaw faces, or the point of the driving centre. */
+  readonly free: Mm;
   readonly stock: readonly [Mm, Mm];
   readonly cut: readonly [Mm, Mm] | undefined;
   /** The free end. */
@@ -72,8 +75,10 @@ export function drawSetup(sketch: SetupSketch): Scene {
   const radius = (sketch.stockDiameter / 2) * view.scale;
   drawStock(board, laid, view, radius);
   drawWork(board, sketch, laid, view);
-  drawChuck(board, sketch, laid, view);
-  if (sketch.tailstock) drawCentre(board, view, laid);
+  drawHolder(board, sketch, laid, view);
+  const { holder } = sketch;
+  const centred = holder?.by === 'mandrel' ? laid.free + holder.length : laid.end;
+  if (sketch.tailstock) drawCentre(board, place(view, { z: centred, r: 0 }));
   drawAxis(board, view, laid, sketch.tailstock);
   drawOverhang(board, sketch, laid, view, radius);
   drawLabels(board, sketch, laid, view, radius);
@@ -100,6 +105,7 @@ function layOut(sketch: SetupSketch): Laid {
     outline: isMirrored ? mirrored(outline) : outline,
     before: before && isMirrored ? mirrored({ ...outline, insideRight: [], ...before }) : before,
     grip: stretch(sketch.gripFrom, sketch.gripTo),
+    free: sketch.holder ? turn(sketch.holder.freeFrom) : stretch(sketch.gripFrom, sketch.gripTo)[1],
     stock,
     cut: cutFrom === undefined || cutTo === undefined ? undefined : stretch(cutFrom, cutTo),
     end: Math.max(stock[1], turn(0), turn(outline.length)),
@@ -109,16 +115,17 @@ function layOut(sketch: SetupSketch): Laid {
 
 /** As large as the sheet lets it be; a sketch has no scale of its own. */
 function viewOf(sketch: SetupSketch, laid: Laid): View {
-  const left = chuck.left + chuck.body;
+  const left = leftOfWork(sketch.holder);
+  const begin = sketch.holder ? laid.free : laid.grip[0];
   const room = size.width - left - 8 - (sketch.tailstock ? tailRoom : 6);
   const widest = Math.max(sketch.stockDiameter, laid.outline.largestDiameter, 1e-3);
-  const span = Math.max(laid.end - laid.grip[0], 1e-3);
+  const span = Math.max(laid.end - begin, 1e-3);
   const scale = Math.min(room / span, tallest / widest);
-  return { x: left - laid.grip[0] * scale, y: chuck.axis, scale };
+  return { x: left - begin * scale, y: axis, scale };
 }
 
 function drawStock(board: Board, laid: Laid, view: View, radius: Mm): void {
-  const left = Math.max(place(view, { z: laid.stock[0], r: 0 }).x, chuck.left + 2);
+  const left = Math.max(place(view, { z: laid.stock[0], r: 0 }).x, edge + 2);
   const right = place(view, { z: laid.stock[1], r: 0 }).x;
   if (right <= left) return;
   board.items.push(rectangle(left, view.y - radius, right - left, 2 * radius, 'thin'));
@@ -179,23 +186,19 @@ function drawBoth(board: Board, chain: readonly Segment[], view: View, stroke: S
   }
 }
 
-/** Body and two jaws as plain blocks; jaws are lined, for they are what holds. */
-function drawChuck(board: Board, sketch: SetupSketch, laid: Laid, view: View): void {
-  const held = radiusHeld(sketch, laid) * view.scale;
-  const [from, face] = laid.grip.map((z) => place(view, { z, r: 0 }).x);
-  if (from === undefined || face === undefined) return;
-  const reach = held + chuck.jawHeight + 3;
-  board.items.push(rectangle(chuck.left, view.y - reach, chuck.body, 2 * reach, 'holding'));
-  board.taken.push(boxAt(chuck.left, view.y - reach, chuck.body, 2 * reach));
-  const width = Math.max(face - from, 1);
-  if (sketch.mandrel !== undefined) drawMandrel(board, (sketch.mandrel / 2) * view.scale, view.y, face);
-  for (const top of sketch.mandrel !== undefined ? [] : [view.y - held - chuck.jawHeight, view.y + held]) {
-    board.path(lining(from, top, width, chuck.jawHeight), 'hatch');
-    board.items.push(rectangle(from, top, width, chuck.jawHeight, 'holding'));
-    board.taken.push(boxAt(from, top, width, chuck.jawHeight));
-  }
+/** Chuck, mandrel, or driving plate and dog, with its name above. */
+function drawHolder(board: Board, sketch: SetupSketch, laid: Laid, view: View): void {
+  const [from, to] = laid.grip.map((z) => place(view, { z, r: 0 }).x);
+  if (from === undefined || to === undefined) return;
+  const { holder } = sketch;
+  const radius = radiusHeld(sketch, laid) * view.scale;
+  if (holder?.by === 'mandrel') {
+    const free = place(view, { z: laid.free, r: 0 }).x;
+    drawMandrel(board, { free, axis, radius: (holder.diameter / 2) * view.scale, length: holder.length * view.scale });
+  } else if (holder) drawDog(board, { tip: place(view, { z: laid.free, r: 0 }), from, to, radius });
+  else drawChuck(board, { from, to, axis, radius });
   const { text, height } = fitText(sketch.chuckLabel, size.width - 12, textHeight.dimension, 'bold');
-  board.text({ x: chuck.left, y: 5.5 }, text, { height, weight: 'bold' });
+  board.text({ x: edge, y: 5.5 }, text, { height, weight: 'bold' });
 }
 
 /** What the jaws close on: the bar where there is bar, else the finished surface. */
@@ -205,54 +208,10 @@ function radiusHeld(sketch: SetupSketch, laid: Laid): Mm {
   return radiusAt(laid.outline.outside, middle) ?? sketch.stockDiameter / 2;
 }
 
-/** From the chuck through the bore to where the work ends on it. */
-function drawMandrel(board: Board, radius: Mm, axis: Mm, end: Mm): void {
-  const left = chuck.left + chuck.body;
-  board.path(lining(left, axis - radius, end - left, 2 * radius), 'hatch');
-  board.items.push(rectangle(left, axis - radius, end - left, 2 * radius, 'holding'));
-}
-
-function lining(left: Mm, top: Mm, width: Mm, height: Mm): PathPart[] {
-  const parts: PathPart[] = [];
-  for (let k = 1.5; k < width + height; k += 2.2) {
-    const a = { x: left + Math.max(0, k - height), y: top + Math.min(k, height) };
-    const b = { x: left + Math.min(k, width), y: top + Math.max(0, k - width) };
-    parts.push({ to: 'start', ...a }, { to: 'line', ...b });
-  }
-  return parts;
-}
-
-/** A 60° centre in the free end. */
-function drawCentre(board: Board, view: View, laid: Laid): void {
-  const { x, y } = place(view, { z: laid.end, r: 0 });
-  const tip = x - 2;
-  const radius = 6;
-  const back = tip + radius / Math.tan(Math.PI / 6);
-  const points = [
-    { x: tip, y },
-    { x: back, y: y - radius },
-    { x: back + 14, y: y - radius },
-    { x: back + 14, y: y + radius },
-    { x: back, y: y + radius },
-    { x: tip, y },
-  ];
-  board.items.push(lineThrough(points, 'holding'));
-  board.items.push(
-    lineThrough(
-      [
-        { x: back, y: y - radius },
-        { x: back, y: y + radius },
-      ],
-      'holding',
-    ),
-  );
-  board.taken.push(boxAt(x, y - radius, back + 14 - x, 2 * radius));
-}
-
 function drawAxis(board: Board, view: View, laid: Laid, tailstock: boolean): void {
   const end = place(view, { z: laid.end, r: 0 }).x + (tailstock ? 26 : 4);
   const [a, b] = [
-    { x: chuck.left - 3, y: view.y },
+    { x: edge - 3, y: view.y },
     { x: end, y: view.y },
   ];
   board.items.push(lineThrough([a, b], 'centre'));
@@ -260,16 +219,18 @@ function drawAxis(board: Board, view: View, laid: Laid, tailstock: boolean): voi
 }
 
 function drawOverhang(board: Board, sketch: SetupSketch, laid: Laid, view: View, radius: Mm): void {
-  const [, face] = laid.grip;
-  if (laid.end - face <= 1e-9) return;
+  const { free } = laid;
+  if (laid.end - free <= 1e-9) return;
   const style = { units: sketch.units ?? 'mm', decimalSign: sketch.decimalSign ?? 'point' } as const;
   // Set with a rule: a tenth of a millimetre, or a hundredth of an inch.
   const finest = style.units === 'in' ? 0.254 : 0.1;
-  const text = `${sizeText(Math.round((laid.end - face) / finest) * finest, style)} out`;
+  const where = sketch.holder?.by === 'dog' ? 'between centres' : 'out';
+  const text = `${sizeText(Math.round((laid.end - free) / finest) * finest, style)} ${where}`;
   const low = view.y + Math.max(radius, (laid.outline.largestDiameter / 2) * view.scale);
   const end = (z: Mm) => ({ x: place(view, { z, r: 0 }).x, y: low });
-  const jaw = radiusHeld(sketch, laid) * view.scale + chuck.jawHeight;
-  const row: RowLength = { of: 'overhang', text, a: end(face), b: end(laid.end), rank: 0 };
+  const held = sketch.holder?.by === 'mandrel' ? sketch.holder.diameter / 2 : radiusHeld(sketch, laid);
+  const jaw = held * view.scale + jawHeight;
+  const row: RowLength = { of: 'overhang', text, a: end(free), b: end(laid.end), rank: 0 };
   const first = Math.max(low, view.y + jaw) + 6;
   placeLengths(board, [row], { first, outward: 1, left: 2, right: size.width - 2, rows: 3 });
 }
@@ -288,7 +249,7 @@ function drawLabels(board: Board, sketch: SetupSketch, laid: Laid, view: View, r
   }
   // What found no room at its place is said at the foot of the sketch.
   const { text, height } = fitText(crowded.join(' · '), size.width - 12, textHeight.dimension);
-  if (crowded.length > 0) board.text({ x: chuck.left, y: size.height - 1.5 }, text, { height });
+  if (crowded.length > 0) board.text({ x: edge, y: size.height - 1.5 }, text, { height });
 }
 
 /** Labels point at the surface being cut. */
@@ -301,12 +262,17 @@ function radiusOf(sketch: SetupSketch, laid: Laid, z: Mm): Mm {
 function describe(sketch: SetupSketch, laid: Laid): string {
   const size = (value: Mm) =>
     `${sizeText(Math.round(value * 1000) / 1000, { units: sketch.units ?? 'mm', decimalSign: 'point' })} ${sketch.units ?? 'mm'}`;
-  const out = Math.max(0, laid.end - laid.grip[1]);
+  const out = Math.max(0, laid.end - laid.free);
   const tail = sketch.tailstock ? ' and carried by the tailstock centre' : '';
   const cut =
     sketch.cutFrom === undefined || sketch.cutTo === undefined
       ? ''
       : ` Being cut: from ${size(Math.min(sketch.cutFrom, sketch.cutTo))} to ${size(Math.max(sketch.cutFrom, sketch.cutTo))} from the left face.`;
   const labels = (sketch.labels ?? []).map((label) => ` ${label.text}.`).join('');
-  return `${sketch.chuckLabel}: the ${sketch.endOut} end stands ${size(out)} out of the jaws${tail}; held over ${size(laid.grip[1] - laid.grip[0])}, bar ${size(sketch.stockDiameter)}.${cut}${labels}`;
+  const over = size(laid.grip[1] - laid.grip[0]);
+  const held =
+    sketch.holder?.by === 'dog'
+      ? `between centres ${size(out)} apart, the ${sketch.endOut} end at the tailstock, a dog on ${over} of the other`
+      : `the ${sketch.endOut} end stands ${size(out)} out of the jaws${tail}; held over ${over}${sketch.holder ? ' on the mandrel' : ''}`;
+  return `${sketch.chuckLabel}: ${held}, bar ${size(sketch.stockDiameter)}.${cut}${labels}`;
 }

@@ -29,11 +29,13 @@ export function cutAsked(
   const cutter = workshop?.cutters.find((c) => c.id === cutterId);
   const material = job.part?.material;
   if (!cut || !kind || !cutter || material === undefined || operation.wish?.skipped) return undefined;
+  // What bends then is the mandrel, of another material; the questions know only the work.
+  if (setup.mandrel) return undefined;
   if (kind === 'boring' && cutter.barDiameter === undefined) return undefined;
   const plunges = kind === 'grooving' || kind === 'parting';
   if (plunges && cutter.width === undefined) return undefined;
   const right = setup.endOut === 'right';
-  const jaw = right ? setup.gripTo : setup.gripFrom;
+  const jaw = setup.freeFrom;
   const out = (z: Mm): Mm => (right ? z - jaw : jaw - z);
   const sections = sectionsOut(before, jaw, right);
   const end = sections.reduce((sum, s) => sum + s.length, 0);
@@ -53,7 +55,7 @@ export function cutAsked(
     cutter: cutter.id,
     material,
     sections,
-    grip: setup.gripTo - setup.gripFrom,
+    grip: setup.stiffOver,
     tailstock: setup.tailstock,
     from,
     to,

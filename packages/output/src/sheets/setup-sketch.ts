@@ -1,6 +1,6 @@
 /** The sketch of a setup: what is left of the bar, how it is held, and where each operation cuts. */
 import type { Scene } from '@sparewright/core/drawing/scene';
-import { drawSetup, type SketchLabel } from '@sparewright/core/drawing/setup-sketch';
+import { drawSetup, type SetupSketch, type SketchLabel } from '@sparewright/core/drawing/setup-sketch';
 import type { PartResult } from '@sparewright/core/part/part-result';
 import type { Operation, RouteResult, Setup, WorkOutline } from '@sparewright/core/route/route-result';
 import type { Mm } from '@sparewright/core/units/quantities';
@@ -26,14 +26,30 @@ export function setupScene(setup: Setup, part: PartResult, route: RouteResult, s
     gripTo: setup.gripTo,
     endOut: setup.endOut,
     tailstock: setup.tailstock,
-    mandrel: setup.held === 'on a mandrel' ? setup.grip.diameter : undefined,
+    holder: holderOf(setup),
     stockDiameter: widest(setup.work),
     stockFrom: free,
     stockTo: free,
-    chuckLabel: setup.held === 'on a mandrel' ? `${setup.chuck}, mandrel` : setup.chuck,
+    chuckLabel: holdingName(setup),
     labels: labels(own),
     ...settings,
   });
+}
+
+/** `three-jaw chuck, mandrel`, `driving plate and dog, between centres`. */
+export function holdingName({ held, chuck }: Pick<Setup, 'held' | 'chuck'>): string {
+  if (held === 'on a mandrel') return `${chuck}, mandrel`;
+  return held === 'between centres' ? `${chuck} and dog, between centres` : chuck;
+}
+
+/** What holds the work where no jaws do. */
+export function holderOf({
+  held,
+  mandrel,
+  freeFrom,
+}: Pick<Setup, 'held' | 'mandrel' | 'freeFrom'>): SetupSketch['holder'] {
+  if (mandrel) return { by: 'mandrel', freeFrom, ...mandrel };
+  return held === 'between centres' ? { by: 'dog', freeFrom } : undefined;
 }
 
 function widest({ outside }: WorkOutline): Mm {

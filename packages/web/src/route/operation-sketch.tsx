@@ -1,6 +1,7 @@
 /** The work as it is at one operation, in the chuck, with the surface that is cut in marking blue. */
 import { drawSetup } from '@sparewright/core/drawing/setup-sketch';
 import type { OperationView, RouteView, SetupView } from '@sparewright/output/present/job-view';
+import { holderOf, holdingName } from '@sparewright/output/sheets/setup-sketch';
 import { useCallback } from 'react';
 import { Picture } from '../lathe/picture.tsx';
 
@@ -32,10 +33,11 @@ export function OperationSketch({ operation, setup, before, settings }: Props) {
       gripTo: setup.gripTo,
       endOut: setup.endOut,
       tailstock: setup.tailstock,
+      holder: holderOf(setup),
       stockDiameter: largestDiameter,
       stockFrom: free,
       stockTo: free,
-      chuckLabel: setup.chuck,
+      chuckLabel: holdingName(setup),
       cutFrom: operation.from,
       cutTo: operation.to,
       cutSide: operation.side,
