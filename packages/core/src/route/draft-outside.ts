@@ -130,7 +130,6 @@ function finishing(part: PartResult, holding: Holding, s: Placed<OutsideSection>
           clear: { from: Math.min(...clear), to: Math.max(...clear) },
         },
         removes: { cuts: 'outside', to: sectionOutside(part, s) },
-        why: ['Two equal passes before the last one tell how much this cutter really takes.'],
       };
       const turned = apart ? [turn, ...turnCrest(part, holding, s, thread, limits)] : [turn];
       if (!fine) return turned;

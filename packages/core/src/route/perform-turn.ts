@@ -18,10 +18,14 @@ import { speedRange } from './machining.ts';
 import { noCuttingData, nothing, type Outcome, type Scene } from './outcome.ts';
 import { fineInfeedFor, lastPass } from './perform-fine.ts';
 import { bendingShare, boreBending, facingAllowance, roughBending, usualTolerance } from './practice.ts';
+import { semiFinish } from './semi-finish.ts';
 import { slidePerDivision } from './tables/dial.ts';
 import { stretchFrom } from './tables/stretch.ts';
 import { turningTable } from './tables/turning-table.ts';
 import { after, holeAt, largestBetween, type Workpiece } from './workpiece.ts';
+
+/** How much warmer than the gauge work easily is after roughing [K]; `common practice`. */
+const warmth = 20;
 
 type Turn = Extract<Task, { does: 'turn' }>;
 
@@ -56,6 +60,7 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
   });
   const yielding = judge ? 0 : inside ? giveOfBar(cutter) : giveOver(part, work, holding, draft.from, draft.to);
   const last = task.stage === 'finish';
+  const semi = last ? semiFinish(task.tolerance, draft.working) : undefined;
   // What a boring bar gives is the same all along the bore: it is measured and dialled away, it does not make the bore taper.
   const widest = task.stage === 'rough' ? roughBending : boreBending;
   const chosen = chooseJudged(
@@ -64,7 +69,7 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
       length: draft.to - draft.from,
       total,
       division: slidePerDivision(lathe.dials.crossSlide),
-      fewestPasses: task.stage === 'finish' ? 3 : 1,
+      fewestPasses: semi?.fewestPasses ?? 1,
       yielding,
       fares: judge && onLathe(judge, last),
       bendingLimit:
@@ -90,7 +95,7 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
     where: task.where,
     dial: lathe.dials.crossSlide,
     givesWay: chosen.numbers.bending,
-    finishing: task.stage === 'finish',
+    finishing: last && { grows: warmth * task.target * (part.material?.expansion ?? 0) },
     lastByTopSlide: fine.infeed !== undefined,
   });
   const before = Number(table.rows.at(-2)?.diameter ?? start);
@@ -105,7 +110,7 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
     ],
     endsAt: task.stage === 'rough' && typeof ends === 'number' ? ends : undefined,
     findings: [...reach, ...cutFindings(draft, chosen, cutter, machining.hardens), ...fine.findings],
-    why: [choiceInWords(chosen), ...fine.why],
+    why: [...(semi ? [semi.why] : []), choiceInWords(chosen), ...fine.why],
   };
 }
 

@@ -2,7 +2,7 @@
 import type { Mm } from '../../units/quantities.ts';
 import type { DialTable } from '../dial-table.ts';
 import { type Dial, dialNote, slidePerDivision } from './dial.ts';
-import { planPasses } from './pass-plan.ts';
+import { type PlannedPass, planPasses } from './pass-plan.ts';
 import { type Stretch, stretchNote } from './stretch.ts';
 
 export interface TurningTableInput {
@@ -17,7 +17,8 @@ export interface TurningTableInput {
   readonly dial: Dial;
   /** How far edge and work give way from each other at the softest place, on the diameter. */
   readonly givesWay: Mm;
-  readonly finishing: boolean;
+  /** Of the last cuts; `grows`: how much too large the work reads when it is still warm. */
+  readonly finishing: false | { readonly grows: Mm };
   /** The last pass is put on with the top slide, by a table of its own. */
   readonly lastByTopSlide?: boolean | undefined;
 }
@@ -35,6 +36,7 @@ export function turningTable(input: TurningTableInput): DialTable {
     operation: input.operation,
     columns: [
       { key: 'pass', title: 'pass', unit: '', decimals: 0 },
+      ...(input.finishing ? [{ key: 'stage', title: 'stage', unit: '' }] : []),
       { key: 'turns', title: 'turns', unit: '', decimals: 0 },
       { key: 'divisions', title: 'divisions', unit: '', decimals: 0 },
       { key: 'depth', title: 'depth', unit: 'mm', decimals: 3 },
@@ -44,6 +46,7 @@ export function turningTable(input: TurningTableInput): DialTable {
     ],
     rows: passes.map((p, i) => ({
       pass: i + 1,
+      ...(input.finishing ? { stage: stageOf(i, passes.length) } : {}),
       turns: p.setting.turns,
       divisions: p.setting.divisions,
       depth: p.depth,
@@ -54,9 +57,7 @@ export function turningTable(input: TurningTableInput): DialTable {
       dialNote('Cross slide', input.dial),
       `Zero the dial with the cutter just touching at Ø${input.from.toFixed(3)} mm.`,
       stretchNote(input.along),
-      ...(input.finishing
-        ? ['Measure after the last pass but one; what it really took is what the last will take.']
-        : []),
+      ...(input.finishing ? semiFinishNotes(input, passes, give, input.finishing.grows) : []),
       ...(input.lastByTopSlide
         ? [
             'The limits are closer than this dial can serve: take all passes but the last by it, the last by the table of the fine infeed.',
@@ -69,4 +70,25 @@ export function turningTable(input: TurningTableInput): DialTable {
         : []),
     ],
   };
+}
+
+/** The last two passes have names; what comes before only clears what roughing left. */
+function stageOf(at: number, count: number): string {
+  return at === count - 1 ? 'finish' : at === count - 2 ? 'semi-finish' : '';
+}
+
+/** What to measure after the pass before the last, and what the last is then set to. */
+function semiFinishNotes(
+  { where, lastByTopSlide }: TurningTableInput,
+  passes: readonly PlannedPass[],
+  give: Mm,
+  grows: Mm,
+): string[] {
+  const semi = passes.at(-2);
+  if (!semi) return [];
+  const warm = grows >= 0.001 ? ` 20 K too warm it reads ${grows.toFixed(3)} mm too large.` : '';
+  const learn = `What it reads ${where === 'outside' ? 'above' : 'below'} the set size the last pass, of the same depth, leaves too: set it deeper by half of that.`;
+  return [
+    `After pass ${passes.length - 1}, semi-finish, let it cool and measure: Ø${semi.diameter.toFixed(3)} mm is set, Ø${(semi.diameter + give).toFixed(3)} mm to be expected at the softest place.${warm}${lastByTopSlide ? '' : ` ${learn}`}`,
+  ];
 }
