@@ -1,7 +1,9 @@
 /** Puts the route into the words and figures that the screens show. */
 import type { Operation, RouteResult, Setup } from '@sparewright/core/route/route-result';
-import type { NoticeView, OperationView, RouteView, SetupView, WishView } from '../present/job-view.ts';
+import type { Second } from '@sparewright/core/units/quantities';
+import type { HoldingsView, NoticeView, OperationView, RouteView, SetupView, WishView } from '../present/job-view.ts';
 import { presentProse } from '../present/prose.ts';
+import type { PresentSettings } from '../present/settings.ts';
 import { presentTime, presentTimes } from '../present/time.ts';
 import type { Block, FindingBlock } from '../sheets/blocks.ts';
 import type { PacketContext } from '../sheets/context.ts';
@@ -19,11 +21,32 @@ export function routeView(context: PacketContext): RouteView | null {
     settings,
     time: presentTimes(route.time),
     compared: comparedView(route),
+    holdings: route.setups.flatMap(({ id, number }) => holdingsView(id, number, route, settings)),
     setups: printedSetups.map(({ setup, blocks }) => setupView(setup, blocks, context)),
     operations: printedSetups.flatMap(({ setup, blocks }) => operationViews(setup, blocks, route, context)),
     chucks: (workshop?.lathe.chucks ?? []).map(choiceOf),
     cutters: (workshop?.cutters ?? []).map(choiceOf),
   };
+}
+
+/** The ways of a setup, where there is a choice. */
+function holdingsView(id: string, number: number, route: RouteResult, settings: PresentSettings): HoldingsView[] {
+  const own = route.holdings.filter((h) => h.setup === id);
+  const taken = own.find((h) => h.taken)?.cost ?? 0;
+  if (own.length < 2) return [];
+  const ways = own.map(({ how, taken: isTaken, cost, why, wish }) => ({
+    how: presentProse(how, settings),
+    taken: isTaken,
+    cost: `${presentTime(cost)} in time and risk${isTaken ? '' : againstTaken(cost - taken)}`,
+    why: why.map((w) => presentProse(w, settings)),
+    wish,
+  }));
+  return [{ setup: number, ways }];
+}
+
+function againstTaken(more: Second): string {
+  if (Math.abs(more) < 60) return ', as much as the way taken';
+  return `, ${presentTime(Math.abs(more))} ${more > 0 ? 'more' : 'less'} than the way taken`;
 }
 
 const choiceOf = ({ id, name }: { readonly id: string; readonly name: string }) => ({ value: id, words: name });

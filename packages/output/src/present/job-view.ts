@@ -2,6 +2,7 @@
 
 import type { OperationKind } from '@sparewright/core/route/operation-kinds';
 import type { Setup, WorkOutline } from '@sparewright/core/route/route-result';
+import type { HoldingWish } from '@sparewright/core/route/schema';
 import type { Mm, MmPerRev, Rpm } from '@sparewright/core/units/quantities';
 import type { PresentSettings } from './settings.ts';
 
@@ -263,12 +264,31 @@ export interface OperationView {
   readonly cut: CutAsked | null;
 }
 
+/** A way to hold the work, weighed against others. */
+export interface HoldingWayView {
+  readonly how: string;
+  readonly taken: boolean;
+  /** `61 min in time and risk`, and how far that is from the way taken. */
+  readonly cost: string;
+  readonly why: readonly string[];
+  /** What to put into the wishes of the route to have it. */
+  readonly wish: HoldingWish;
+}
+
+/** The ways of one setup that were weighed. */
+export interface HoldingsView {
+  readonly setup: number;
+  readonly ways: readonly HoldingWayView[];
+}
+
 /** The route: setups, operations in order with what was wished otherwise, and the work as each leaves it. */
 export interface RouteView {
   readonly settings: PresentSettings;
   readonly time: string;
   /** The planner’s own route against the one wished; null where nothing is wished otherwise. */
   readonly compared: { readonly planner: string; readonly own: string; readonly says: string } | null;
+  /** Setups of which there are ways to choose from. */
+  readonly holdings: readonly HoldingsView[];
   readonly setups: readonly SetupView[];
   readonly operations: readonly OperationView[];
   readonly chucks: readonly { readonly value: string; readonly words: string }[];

@@ -10,6 +10,7 @@ import { OperationRow } from './operation-row.tsx';
 import { orderWith } from './order.ts';
 import { RouteWishes } from './route-wishes.tsx';
 import { useDrag } from './use-drag.ts';
+import { WaysToHold } from './ways-to-hold.tsx';
 
 /** Read only once there is a route to ask about. */
 const JobOnLathe = later(() => import('../lathe/job-on-lathe.tsx'));
@@ -30,6 +31,7 @@ export function RouteStage({ job, page, marks }: Props) {
     <>
       <RouteWishes form={job} chucks={route.chucks} />
       <Times route={route} />
+      <WaysToHold job={job} holdings={route.holdings} />
       <Operations job={job} route={route} marks={marks} />
       <Suspense>
         <JobOnLathe route={route} />

@@ -1,8 +1,9 @@
 /** What a person may say about the whole route before it is planned; everything left open is chosen by the planner. */
 import type { Json } from '@sparewright/core/job/merge';
+import { waysHeld } from '@sparewright/core/route/ways-held';
 import type { RouteView } from '@sparewright/output/present/job-view';
 import { isObject, textAt } from '../document.ts';
-import { choice, number, size } from '../forms/fields.ts';
+import { choice, number, size, words } from '../forms/fields.ts';
 import { Fields } from '../forms/record-table.tsx';
 import type { Form } from '../use-job.ts';
 
@@ -10,7 +11,7 @@ export function RouteWishes({ form, chucks }: { readonly form: Form; readonly ch
   const said = textsIn(form.document);
   return (
     <details className="folded wishes" open={said > 0 || undefined}>
-      <summary>As you want it: first end, chuck, tailstock, bar, number of parts</summary>
+      <summary>As you want it: first end, chuck, way to hold it, tailstock, bar, number of parts</summary>
       <Fields
         form={form}
         at={['route']}
@@ -23,6 +24,7 @@ export function RouteWishes({ form, chucks }: { readonly form: Form; readonly ch
             ],
           }),
           choice('chuck', 'Chuck', { choices: chucks }),
+          choice('hold', 'Way to hold it', { choices: words(...waysHeld) }),
           choice('tailstock', 'Tailstock in the first setup', {
             choices: [
               { value: 'true', words: 'supports the free end' },
@@ -40,7 +42,7 @@ export function RouteWishes({ form, chucks }: { readonly form: Form; readonly ch
 
 /** How many of these are said. */
 function textsIn(document: Json | undefined): number {
-  const keys = ['firstEndOut', 'chuck', 'tailstock', 'stockDiameter', 'count'];
+  const keys = ['firstEndOut', 'chuck', 'hold', 'tailstock', 'stockDiameter', 'count'];
   return keys.filter((key) => textAt(document, ['route', key]) !== '').length;
 }
 
