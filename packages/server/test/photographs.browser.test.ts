@@ -61,7 +61,7 @@ it('is kept by its content, described, shown large with its place on the drawing
     const archive = await exported();
     expect(archive.revisions.at(-1).document.photographs).toEqual([
       {
-        id: 'photograph-1',
+        id: expect.stringMatching(/^photograph-[0-9a-z]+$/),
         file: archive.attachments[0].hash,
         shows: 'Scores along the working end',
         of: 'body.diameter',
@@ -84,7 +84,7 @@ it('taken while the server is away is sent when it is back; what is no picture i
   await page.getByText('cannot read that file as a picture').waitFor();
   await screens.stop();
   await page.getByLabel('Choose pictures').setInputFiles([await photograph(page), await photograph(page)]);
-  await page.getByText('it is sent when it is back').first().waitFor();
+  await page.getByText('kept in this browser and goes there when it is back').first().waitFor();
   await screens.start();
   await expect
     .poll(
@@ -102,4 +102,66 @@ it('taken while the server is away is sent when it is back; what is no picture i
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect.poll(() => pictures(page).count(), patiently).toBe(2);
   await page.context().close();
+});
+
+it('chosen while the server is away outlasts the page, and becomes one record though two windows send it', async () => {
+  const job = await screens.copyOf('plunger');
+  const page = await screens.open(views.desktop, `jobs/${job}/evidence`);
+  await screens.stop();
+  await page.getByLabel('Choose pictures').setInputFiles(await photograph(page));
+  await page.getByText('kept in this browser and goes there when it is back').waitFor();
+  const context = page.context();
+  await page.close();
+  await screens.start();
+  const [one, two] = [await context.newPage(), await context.newPage()];
+  for (const window of [one, two]) await window.goto(`${screens.address}/jobs/${job}/evidence`);
+  const shown = { name: 'Larger: photograph 1' };
+  for (const window of [one, two]) await window.getByRole('button', shown).waitFor();
+  await expect.poll(() => inStore(job), patiently).toBe(1);
+  await one.waitForTimeout(3000);
+  expect(await inStore(job)).toBe(1);
+  // Kept by the server, it is not kept here any longer: taken out, it stays out.
+  await one.getByRole('button', { name: 'Remove: photograph 1' }).click();
+  await expect.poll(() => inStore(job), patiently).toBe(0);
+  await one.getByText('Every change is kept').waitFor();
+  await one.reload();
+  await one.locator('.drawing svg').waitFor();
+  await one.waitForTimeout(1500);
+  expect(await pictures(one).count()).toBe(0);
+  await context.close();
+});
+
+it('takes its place from the drawing, and the next reading does not', async () => {
+  const job = await screens.copyOf('plunger');
+  await screens.look(`jobs/${job}/evidence`, views.desktop, async (page) => {
+    await page.getByLabel('Take a photograph').setInputFiles(await photograph(page));
+    await page.getByRole('button', { name: 'Point at its place: photograph 1' }).click();
+    await page.getByText('Point at the part where the photograph was taken').waitFor();
+    const along = page.getByLabel('Along, photograph 1');
+    const reading = page.locator('.new-reading');
+    const before = await reading.getByLabel('Along, from its left end').inputValue();
+    const pointAtBody = async (): Promise<void> => {
+      const outlines = await page.locator('.drawing [data-of="body"] path.outline').all();
+      const boxes = await Promise.all(outlines.map((outline) => outline.boundingBox()));
+      // The longest line along the part: the others are chamfers and faces.
+      const [box] = boxes.flatMap((b) => b ?? []).toSorted((a, b) => b.width - a.width);
+      if (!box) throw new Error('the outline of the body is not on the screen');
+      await page.mouse.click(box.x + box.width / 3, box.y + box.height / 2);
+    };
+    await pointAtBody();
+    await expect.poll(() => page.getByLabel('Of, photograph 1').inputValue()).toBe('body');
+    expect(Number(await along.inputValue())).toBeGreaterThan(0);
+    expect(await reading.getByLabel('Along, from its left end').inputValue()).toBe(before);
+    const focused = await page.evaluate(() => document.activeElement?.getAttribute('aria-label'));
+    expect(focused).toBe('Point at its place: photograph 1');
+    // A size is a place, too, though no stretch of the part.
+    await page.getByRole('button', { name: 'Point at its place: photograph 1' }).click();
+    await page.locator('.drawing [data-of="body.diameter"] text').click();
+    await expect.poll(() => page.getByLabel('Of, photograph 1').inputValue()).toBe('body.diameter');
+    expect(await along.inputValue()).toBe('');
+    await page.evaluate(() => scrollTo(0, 0));
+    await pointAtBody();
+    await page.getByText('Place taken from the drawing').waitFor();
+    expect(await page.getByLabel('Of, photograph 1').inputValue()).toBe('body.diameter');
+  });
 });

@@ -12,7 +12,7 @@ import { freeId, listAt, type Path, textAt, withValue } from '../document.ts';
 import { type Choice, words } from '../forms/fields.ts';
 import type { Form } from '../use-job.ts';
 import { inWords, measuredSizes, newDimension, newKinds } from './measured-sizes.ts';
-import { type Pointed, placeOnPart } from './place-on-part.ts';
+import { type Pointed, placeOnPart, pointedText } from './place-on-part.ts';
 
 interface Props {
   readonly form: Form;
@@ -55,7 +55,7 @@ export function NewReading({ form, page, gauges, pointed }: Props) {
     setDraft((before) => ({
       ...before,
       of,
-      along: along === undefined ? before.along : shown(along, seen.current.units),
+      along: along === undefined ? before.along : pointedText(along, seen.current.units),
     }));
     setSaid(along === undefined ? '' : 'Place taken from the drawing.');
     value.current?.focus();
@@ -180,10 +180,6 @@ function understood(typed: string, units: LengthUnit, otherwise: string): string
   const read = typed.trim() === '' ? undefined : readLength(typed, units);
   if (!read) return otherwise;
   return `Understood: ${Number(read.mm.toFixed(4))} mm = ${Number((read.mm / 25.4).toFixed(5))} in`;
-}
-
-function shown(mm: number, units: LengthUnit): string {
-  return units === 'in' ? String(Number((mm / 25.4).toFixed(2))) : String(Number(mm.toFixed(1)));
 }
 
 function named(form: Form, path: Path): Choice[] {

@@ -1,4 +1,5 @@
 /** A place pointed at on the drawing, as a place on the part. */
+import type { LengthUnit } from '@sparewright/core/units/length';
 import type { JobPage } from '@sparewright/output/present/job-view';
 
 /** What was pointed at: the mark of the drawing, and how far from the left face where an outline was hit [mm]. */
@@ -23,7 +24,22 @@ export function placeOnPart(
   const own = page.sizes.filter((row) => row.feature === mark);
   const of = (exact ?? own.find((row) => /diameter$/i.test(row.id)) ?? own[0])?.id;
   if (of === undefined) return undefined;
-  const span = page.spans.find((s) => s.feature === (exact?.feature ?? mark));
-  if (fromLeft === undefined || !span) return { of };
-  return { of, along: Math.min(Math.max(fromLeft - span.from, 0), span.to - span.from) };
+  const along = alongFeature(exact?.feature ?? mark, fromLeft, page);
+  return along === undefined ? { of } : { of, along };
+}
+
+/** How far from the left end of its feature a place lies, and no farther than its right end [mm]; undefined where it is not known. */
+export function alongFeature(
+  feature: string,
+  fromLeft: number | undefined,
+  { spans }: Pick<JobPage, 'spans'>,
+): number | undefined {
+  const span = spans.find((s) => s.feature === feature);
+  if (fromLeft === undefined || !span) return undefined;
+  return Math.min(Math.max(fromLeft - span.from, 0), span.to - span.from);
+}
+
+/** A length as it is put into a field: no finer than anyone points. */
+export function pointedText(mm: number, units: LengthUnit): string {
+  return units === 'in' ? String(Number((mm / 25.4).toFixed(2))) : String(Number(mm.toFixed(1)));
 }

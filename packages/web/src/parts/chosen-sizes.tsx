@@ -11,13 +11,23 @@ interface Props {
   readonly job: OpenJob;
   readonly rows: readonly SizeRow[];
   readonly findings: readonly FindingView[];
+  /** A photograph waits for its place; how to leave that. */
+  readonly leavePlacing: (() => void) | undefined;
 }
 
-export function ChosenSizes({ job, rows, findings }: Props) {
+export function ChosenSizes({ job, rows, findings, leavePlacing }: Props) {
   const typed = rows.filter((row) => row.entered !== null);
   return (
     <section aria-label="Chosen on the drawing" className="chosen-sizes">
-      {rows.length === 0 && findings.length === 0 && (
+      {leavePlacing && (
+        <p className="understood" role="status">
+          Point at the part where the photograph was taken.{' '}
+          <button type="button" onClick={leavePlacing}>
+            Leave it
+          </button>
+        </p>
+      )}
+      {!leavePlacing && rows.length === 0 && findings.length === 0 && (
         <p className="understood">Touch a size on the drawing to change it and see everything follow.</p>
       )}
       {typed.map((row) => (

@@ -1,10 +1,11 @@
 /** One job: its drawing, how its stages stand, the chosen stage as a sheet, and what was found. */
 
 import type { FindingView, JobPage, StageName } from '@sparewright/output/present/job-view';
-import { memo, useDeferredValue, useEffect, useRef, useState } from 'react';
+import { memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { allFindings } from '../evidence/all-findings.ts';
 import type { Pointed } from '../evidence/place-on-part.ts';
 import { belongsTo } from '../marks.ts';
+import { useSending } from '../photos/use-sending.ts';
 import { go } from '../place.ts';
 import { Ways } from '../shelf/screen-head.tsx';
 import { type OpenJob, useJob } from '../use-job.ts';
@@ -26,6 +27,9 @@ export function JobScreen({ id, stage }: Props) {
   const job = useJob(id);
   const [marks, setMarks] = useState<readonly string[]>([]);
   const [pointed, setPointed] = useState<Pointed>();
+  const [placed, setPlaced] = useState<string>();
+  const placing = useMemo(() => ({ photograph: placed, set: setPlaced }), [placed]);
+  const sending = useSending(id, job);
   const chosen = useRef<HTMLDivElement>(null);
   const page = job.view;
   // The drawing follows a keystroke first; sheet and findings come right after it.
@@ -38,9 +42,9 @@ export function JobScreen({ id, stage }: Props) {
 
   const onDrawing = (mark: string, fromLeft?: number): void => {
     setMarks([mark]);
-    // Where things are measured the place is wanted for the next reading, which takes the focus itself.
+    // Where things are measured the place is wanted for the next reading or a photograph, which takes the focus itself.
     setPointed({ mark, fromLeft });
-    if (stage === 'evidence') return;
+    if (stage === 'evidence' || placed !== undefined) return;
     // The field is there once the choice is on the page.
     requestAnimationFrame(() => chosen.current?.querySelector('input')?.focus());
   };
@@ -71,6 +75,7 @@ export function JobScreen({ id, stage }: Props) {
             job={job}
             rows={page.sizes.filter((row) => marks.some((m) => row.id === m || row.feature === m))}
             findings={page.findings.filter((f) => f.marks.some((a) => marks.some((m) => belongsTo(a, m))))}
+            leavePlacing={placed === undefined ? undefined : () => setPlaced(undefined)}
           />
         </div>
         <StageStrip stages={page.stages} stage={stage} choose={at} />
@@ -83,6 +88,8 @@ export function JobScreen({ id, stage }: Props) {
             choose={(mark) => setMarks([mark])}
             marks={marks}
             pointed={pointed}
+            sending={sending}
+            placing={placing}
           />
           <div className="beside">
             <FindingsAfter page={after} marks={marks} choose={onFinding} />
@@ -106,6 +113,8 @@ const SheetAfter = memo(
     a.stage === b.stage &&
     a.marks === b.marks &&
     a.pointed === b.pointed &&
+    a.sending === b.sending &&
+    a.placing === b.placing &&
     isSameForm(a.job, b.job),
 );
 

@@ -1,6 +1,6 @@
 /** The chosen stage as a sheet. */
 import type { JobPage, StageName } from '@sparewright/output/present/job-view';
-import { memo } from 'react';
+import { memo, useRef } from 'react';
 import { BenchLog } from '../bench/bench-log.tsx';
 import { NewReading } from '../evidence/new-reading.tsx';
 import type { Pointed } from '../evidence/place-on-part.ts';
@@ -11,7 +11,8 @@ import { JobForm } from '../forms/job-form.tsx';
 import { PartForms } from '../forms/part-forms.tsx';
 import { HelpHere } from '../help/in-place.tsx';
 import { helpOfStage, meaningsIn } from '../help/where.ts';
-import { Photographs } from '../photos/photographs.tsx';
+import { Photographs, type Placing } from '../photos/photographs.tsx';
+import type { Sending } from '../photos/use-sending.ts';
 import { RouteStage } from '../route/route-stage.tsx';
 import { useGauges } from '../use-gauges.ts';
 import type { OpenJob } from '../use-job.ts';
@@ -28,6 +29,8 @@ interface Props {
   readonly marks: readonly string[];
   readonly choose: (mark: string) => void;
   readonly pointed: Pointed | undefined;
+  readonly sending: Sending;
+  readonly placing: Placing;
 }
 
 const headings: Readonly<Record<StageName, string>> = {
@@ -49,7 +52,8 @@ const afterTyping: Partial<Readonly<Record<StageName, string>>> = {
 /** Where there is something to be photographed. */
 const photographed: readonly StageName[] = ['evidence', 'inspection'];
 
-export function StageSheet({ id, job, page, stage, marks, choose, pointed }: Props) {
+export function StageSheet({ id, job, page, stage, marks, choose, pointed, sending, placing }: Props) {
+  const forReading = useForReading(pointed, placing);
   return (
     <section className="sheet" id="sheet" role="tabpanel" aria-labelledby={`stage-${stage}`} tabIndex={-1}>
       <h2>{headings[stage]}</h2>
@@ -58,18 +62,29 @@ export function StageSheet({ id, job, page, stage, marks, choose, pointed }: Pro
       {stage === 'bench' && <BenchLog key={id} job={id} page={page} />}
       {afterTyping[stage] !== undefined && (
         <>
-          <StageForms job={job} page={page} stage={stage} pointed={pointed} marks={marks} />
+          <StageForms job={job} page={page} stage={stage} pointed={forReading} marks={marks} />
           <h3 className="large">{afterTyping[stage]}</h3>
         </>
       )}
       {stage === 'route' ? <RouteStage job={job} page={page} marks={marks} /> : <Blocks blocks={page.sheets[stage]} />}
       {stage === 'part' && page.sizes.length > 0 && <SizeTable job={job} page={page} marks={marks} choose={choose} />}
       {afterTyping[stage] === undefined && (
-        <StageForms job={job} page={page} stage={stage} pointed={pointed} marks={marks} />
+        <StageForms job={job} page={page} stage={stage} pointed={forReading} marks={marks} />
       )}
-      {photographed.includes(stage) && <Photographs key={id} job={job} sizes={page.sizes} choose={choose} />}
+      {photographed.includes(stage) && (
+        <Photographs job={job} page={page} sending={sending} placing={placing} pointed={pointed} choose={choose} />
+      )}
     </section>
   );
+}
+
+/** What was pointed at for a photograph is no place of the next reading. */
+function useForReading(pointed: Pointed | undefined, { photograph }: Placing): Pointed | undefined {
+  const last = useRef(photograph === undefined ? pointed : undefined);
+  const seen = useRef(pointed);
+  if (seen.current !== pointed && photograph === undefined) last.current = pointed;
+  seen.current = pointed;
+  return last.current;
 }
 
 /** What a table of the sheet explains below itself is not said over it too. */

@@ -1,32 +1,40 @@
 /** Photographs of the originals and of the new part: taken or chosen here, each with its place and its words. */
 import type { Json } from '@sparewright/core/job/merge';
-import type { SizeRow } from '@sparewright/output/present/job-view';
-import { useId, useState } from 'react';
-import { freeId, listAt, textAt, withValue } from '../document.ts';
+import type { JobPage, SizeRow } from '@sparewright/output/present/job-view';
+import { useEffect, useId, useRef, useState } from 'react';
+import { listAt, textAt, withValue } from '../document.ts';
+import { type Pointed, pointedText } from '../evidence/place-on-part.ts';
 import { Field } from '../forms/field.tsx';
 import { type Choice, choice, size, text } from '../forms/fields.ts';
 import type { OpenJob } from '../use-job.ts';
-import { useSending } from './use-sending.ts';
+import { photographPlace, photographs as place, withPlace } from './records.ts';
+import type { OnItsWay, Sending } from './use-sending.ts';
+
+/** A photograph that waits to be told its place on the drawing. */
+export interface Placing {
+  /** Id of its record; undefined while none waits. */
+  readonly photograph: string | undefined;
+  set(photograph: string | undefined): void;
+}
 
 interface Props {
   readonly job: OpenJob;
-  readonly sizes: readonly SizeRow[];
+  readonly page: Pick<JobPage, 'sizes' | 'spans' | 'units'>;
+  readonly sending: Sending;
+  readonly placing: Placing;
+  /** What was pointed at on the drawing last. */
+  readonly pointed: Pointed | undefined;
   /** Marks on the drawing what a photograph shows. */
   readonly choose: (mark: string) => void;
 }
 
-const place = ['photographs'] as const;
 const kept = 'image/jpeg,image/png,image/webp';
 
-export function Photographs({ job, sizes, choose }: Props) {
+export function Photographs({ job, page, sending, placing, pointed, choose }: Props) {
+  const { sizes } = page;
   const photographs = listAt(job.document, place);
   const [large, setLarge] = useState<string>();
-  const sending = useSending((hash) =>
-    job.edit((document) => {
-      const all = listAt(document, place);
-      return withValue(document, place, [...all, { id: freeId('photograph', all), file: hash }]);
-    }),
-  );
+  usePlacing(job, page, placing, pointed);
   const enlarge = (id: string, of: string): void => {
     setLarge(large === id ? undefined : id);
     if (large !== id && of !== '') choose(markOf(job.document, of));
@@ -66,22 +74,48 @@ export function Photographs({ job, sizes, choose }: Props) {
               of={placesOf(job.document, sizes)}
               large={large === textAt(record, ['id'])}
               enlarge={enlarge}
+              placing={placing}
               remove={() => remove(i)}
             />
           </li>
         ))}
-        {sending.underWay.map(({ key, preview, waits }) => (
-          <li key={key}>
-            <img src={preview} alt="A photograph on its way" />
-            <p role="status">
-              {waits ? 'The server does not answer. Keep this page open: it is sent when it is back.' : 'On its way …'}
-            </p>
+        {sending.underWay.map((one) => (
+          <li key={one.key}>
+            <img src={one.preview} alt="A photograph on its way" />
+            <p role="status">{wordsOf(one)}</p>
           </li>
         ))}
       </ul>
     </section>
   );
 }
+
+function wordsOf({ waits, stored }: OnItsWay): string {
+  if (!waits) return 'On its way …';
+  return stored
+    ? 'The server does not answer. The picture is kept in this browser and goes there when it is back.'
+    : 'The server does not answer. Keep this page open: the picture goes there when it is back.';
+}
+
+/** The next place pointed at on the drawing is that of the photograph which waits for one. */
+function usePlacing(job: OpenJob, page: Props['page'], placing: Placing, pointed: Pointed | undefined): void {
+  const seen = useRef(pointed);
+  const now = useRef({ job, page });
+  now.current = { job, page };
+  const { photograph, set } = placing;
+  useEffect(() => {
+    if (pointed === seen.current) return;
+    seen.current = pointed;
+    const where = pointed && photograph !== undefined && photographPlace(pointed, now.current.page);
+    if (!where) return;
+    const along = where.along === undefined ? undefined : pointedText(where.along, now.current.page.units);
+    now.current.job.edit((document) => withPlace(document, photograph, where.of, along));
+    set(undefined);
+    document.getElementById(placeButton(photograph))?.focus();
+  }, [pointed, photograph, set]);
+}
+
+const placeButton = (id: string): string => `place-of-${id}`;
 
 interface PictureProps {
   readonly job: OpenJob;
@@ -90,13 +124,19 @@ interface PictureProps {
   readonly of: readonly Choice[];
   readonly large: boolean;
   readonly enlarge: (id: string, of: string) => void;
+  readonly placing: Placing;
   readonly remove: () => void;
 }
 
-function Photograph({ job, record, at, of, large, enlarge, remove }: PictureProps) {
+function Photograph({ job, record, at, of, large, enlarge, placing, remove }: PictureProps) {
   const id = textAt(record, ['id']);
   const name = `photograph ${at + 1}`;
   const shows = textAt(record, ['shows']);
+  const waits = placing.photograph === id;
+  const askForPlace = (): void => {
+    placing.set(waits ? undefined : id);
+    if (!waits) document.querySelector('.drawing')?.scrollIntoView({ block: 'start' });
+  };
   return (
     <>
       <img
@@ -112,6 +152,15 @@ function Photograph({ job, record, at, of, large, enlarge, remove }: PictureProp
           onClick={() => enlarge(id, textAt(record, ['of']))}
         >
           {large ? 'Smaller' : 'Larger'}
+        </button>
+        <button
+          type="button"
+          id={placeButton(id)}
+          aria-pressed={waits}
+          aria-label={`Point at its place: ${name}`}
+          onClick={askForPlace}
+        >
+          Point at its place
         </button>
         <button type="button" aria-label={`Remove: ${name}`} onClick={remove}>
           Remove
