@@ -24,6 +24,8 @@ const told: Record<Limit, (value: number, most: number) => string> = {
     Number.isFinite(value)
       ? `leave Ra ${fine(value)} µm, asked ${fine(most)} µm`
       : `pass the nose radius, too coarse for Ra ${fine(most)} µm`,
+  feed: (value, most) =>
+    `be ${fine(value / most)} times the ${fine(most)} mm a turn published for it or borne by its nose`,
 };
 
 function broken({ limit, value, most }: Measure): string {

@@ -156,7 +156,8 @@ function spread(of: number, many: number): number[] {
 
 /** What shallower cuts make worse, not better: the chip gets thinner. */
 const shallowBreaks = (c: Candidate) => c.broken.includes('chip');
-const deepBreaks = (c: Candidate) => c.broken.some((limit) => limit !== 'chip' && limit !== 'finish');
+const deepBreaks = (c: Candidate) =>
+  c.broken.some((limit) => limit !== 'chip' && limit !== 'finish' && limit !== 'feed');
 
 /** The deepest cut, of those in few enough passes, that keeps every limit; undefined when none does. */
 function deepestKept(
@@ -172,7 +173,7 @@ function deepestKept(
     const middle = kept || low > 0 ? Math.floor((low + high) / 2) : low;
     const candidate = at(middle);
     if (!candidate) return kept;
-    if (candidate.broken.includes('finish')) return kept;
+    if (candidate.broken.includes('finish') || candidate.broken.includes('feed')) return kept;
     if (candidate.weight === 0) {
       kept = candidate;
       high = middle - 1;

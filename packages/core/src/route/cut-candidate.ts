@@ -37,6 +37,8 @@ export interface CutWanted {
   /** Most that it may give way, on the diameter. */
   readonly bendingLimit: Mm;
   readonly finish: Micrometre | undefined;
+  /** Largest feed published for it, or that its nose stands. */
+  readonly feedLimit?: MmPerRev | undefined;
   readonly speeds: { readonly low: MetrePerMinute; readonly high: MetrePerMinute };
   readonly cutData: CutData;
   readonly where: 'outside' | 'bore';
@@ -60,7 +62,7 @@ export interface OnLathe {
   readonly sings: number;
 }
 
-export type Limit = 'bending' | 'sings' | 'power' | 'cutter' | 'chip' | 'finish';
+export type Limit = 'bending' | 'sings' | 'power' | 'cutter' | 'chip' | 'finish' | 'feed';
 
 /** A value held against its limit: above it the limit is broken, for the chip below it. */
 export interface Measure {
@@ -86,7 +88,7 @@ export interface Candidate extends Setting {
 }
 
 /** What is given up first when no cut keeps all limits: a rough surface can be papered, a stalled motor cuts nothing. */
-const weights: Record<Limit, number> = { finish: 1, bending: 2, chip: 2, sings: 3, cutter: 4, power: 4 };
+const weights: Record<Limit, number> = { finish: 1, feed: 1, bending: 2, chip: 2, sings: 3, cutter: 4, power: 4 };
 
 /** Feeds a hand keeps up on a lathe without power feed; `common practice`. */
 export const handFeeds: readonly MmPerRev[] = [0.05, 0.08, 0.12];
@@ -150,6 +152,7 @@ export function judge(
   held('power', powerShare, usablePower);
   held('cutter', depth, cutter.maxDepth + 1e-9);
   held('chip', force.chipThickness, minimumChip(cutter.edge).usual);
+  if (wanted.feedLimit !== undefined) held('feed', feed, wanted.feedLimit + 1e-9);
   if (wanted.finish !== undefined) held('finish', roughness(feed, cutter.noseRadius), wanted.finish);
   return {
     depth,

@@ -26,6 +26,7 @@ const remedies: Record<Limit, readonly string[]> = {
   cutter: ['More passes', 'A stronger cutter'],
   chip: ['A sharper edge (stoned, not moulded)', 'A larger feed'],
   finish: ['A smaller feed or a larger nose radius', 'Finish with abrasive paper'],
+  feed: ['Feed by hand, more finely', 'A cutter with a larger nose radius'],
 };
 
 const says: Record<Limit, string> = {
@@ -35,6 +36,7 @@ const says: Record<Limit, string> = {
   cutter: 'The cutter does not stand this depth.',
   chip: 'The chip is thinner than the edge is sharp: it rubs instead of cutting.',
   finish: 'No feed of this lathe leaves the roughness asked for.',
+  feed: 'Every feed of this lathe is coarser than published for this cut, or than its nose stands.',
 };
 
 const whats: Record<Limit, { readonly what: string; readonly unit: string }> = {
@@ -44,6 +46,7 @@ const whats: Record<Limit, { readonly what: string; readonly unit: string }> = {
   cutter: { what: 'depth of cut', unit: 'mm' },
   chip: { what: 'chip thickness', unit: 'mm' },
   finish: { what: 'roughness Ra', unit: 'µm' },
+  feed: { what: 'feed', unit: 'mm/rev' },
 };
 
 export function cutFindings(draft: Draft, chosen: ChosenCut, cutter: Cutter, hardens: boolean): Finding[] {

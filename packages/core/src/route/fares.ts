@@ -85,8 +85,19 @@ export function chooseJudged(wanted: CutWanted, judge: Judge | undefined, cutter
   if (!judge) return chooseCut(wanted, cutter, lathe);
   const before = chosenBefore.get(judge) ?? new Map<string, ChosenCut>();
   chosenBefore.set(judge, before);
-  const { diameter, length, total, division, fewestPasses, bendingLimit, finish, speeds } = wanted;
-  const key = [diameter, length, total, division, fewestPasses, bendingLimit, finish, speeds.low, speeds.high].join();
+  const { diameter, length, total, division, fewestPasses, bendingLimit, finish, feedLimit, speeds } = wanted;
+  const key = [
+    diameter,
+    length,
+    total,
+    division,
+    fewestPasses,
+    bendingLimit,
+    finish,
+    feedLimit,
+    speeds.low,
+    speeds.high,
+  ].join();
   const known = before.get(key);
   if (known) return known;
   const chosen = chooseCut(wanted, cutter, lathe);

@@ -1,8 +1,10 @@
 /** What a material asks of the lathe, gathered from its cutting data; absent where nothing is published. */
+
+import type { Cutter } from '../cutting/cutter.ts';
 import type { CutData } from '../cutting/turning-force.ts';
 import { type CuttingData, cuttingData } from '../materials/cutting-data.ts';
 import type { Material } from '../materials/material.ts';
-import { type MetrePerMinute, radians } from '../units/quantities.ts';
+import { type MetrePerMinute, type MmPerRev, radians } from '../units/quantities.ts';
 
 export interface Machining {
   readonly cutData: CutData | undefined;
@@ -42,4 +44,18 @@ export function speedRange(
       return { low: Math.min(...found.map((r) => r.low)), high: Math.min(...found.map((r) => r.high)) };
   }
   return undefined;
+}
+
+/** A nose is two to three times the feed [MIT20 in the chapter on cutting]: more, and the cut is a thread. */
+const noseShare = 0.5;
+
+/**
+ * Largest feed for a cut: the most careful of those published for the work and for turning at large, and half the nose radius; facing
+ * has no published range of its own.
+ */
+export function largestFeed(data: CuttingData, { material, noseRadius }: Cutter, work: Work | 'face'): MmPerRev {
+  const printed = data.feeds.filter(
+    (f) => (f.cutter === material || f.cutter === 'any') && (f.operation === work || f.operation === 'turn'),
+  );
+  return Math.min(noseShare * noseRadius, ...printed.map((f) => f.high));
 }

@@ -14,7 +14,7 @@ import { tightestFillet } from './draft-edges.ts';
 import { betweenThicker } from './draft-outside.ts';
 import { chooseJudged, judgeFor } from './fares.ts';
 import { giveOver, type Holding } from './hold.ts';
-import { speedRange } from './machining.ts';
+import { largestFeed, speedRange } from './machining.ts';
 import { noCuttingData, nothing, type Outcome, type Scene } from './outcome.ts';
 import { fineInfeedFor, lastPass } from './perform-fine.ts';
 import { bendingShare, boreBending, facingAllowance, roughBending, usualTolerance } from './practice.ts';
@@ -75,6 +75,7 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
       bendingLimit:
         !last || (inside && !judge) ? widest : Math.max(0.002, bendingShare * (task.tolerance ?? usualTolerance)),
       finish: task.stage === 'finish' ? paperFollows(part, draft, task) : undefined,
+      feedLimit: largestFeed(machining.data, cutter, task.stage),
       speeds,
       cutData: machining.cutData,
       where: task.where,
@@ -184,6 +185,7 @@ export function performFace(scene: Scene, draft: Draft, diameter: Mm, holding: H
       fares: judge && onLathe(judge, false),
       bendingLimit: roughBending,
       finish: undefined,
+      feedLimit: largestFeed(machining.data, cutter, 'face'),
       speeds,
       cutData: machining.cutData,
       where: 'outside',

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { fullWorkshop } from '../../test/arbitrary-workshop.ts';
-import { countOutside, referenceRows } from '../../test/reference.ts';
 import { type WorkshopDocument, workshopSchema } from '../lathe/schema.ts';
 import { definePart } from '../part/define-part.ts';
 import { type PartDocument, partSchema } from '../part/schema.ts';
@@ -309,54 +308,6 @@ describe('as a turner would do it', () => {
     expect(at('knurl', 'head')).toBeGreaterThan(at('finish turn', 'head'));
   });
 });
-
-/** Materials by the names of the workshop, and the rows of the handbook tables that are theirs. */
-const materials: readonly [name: string, printed: RegExp][] = [
-  ['303', /\b303\b/],
-  ['304', /\b304\b/],
-  ['316', /\b316\b/],
-  ['C45', /\bC45\b|medium carbon|1045/],
-  ['42CrMo4', /4140|42CrMo4|^alloy steel$/],
-  ['CuZn39Pb3', /brass|CuZn39Pb3/],
-  ['CuSn8', /bronze|CuSn8/],
-  ['GJL-250', /cast iron|GJL/],
-  ['EN AW-6082', /aluminium|6082/],
-  ['416', /\b416\b/],
-];
-
-describe.each(['high-speed steel', 'carbide'] as const)(
-  'speeds with %s stay under the highest printed',
-  (cutterMaterial) => {
-    const rows = referenceRows('cutting', 'speeds-feeds').filter(
-      (r) =>
-        r.operation?.startsWith('turning') &&
-        Number(r.vc_high_m_per_min) > 0 &&
-        (cutterMaterial === 'carbide' ? /carbide/ : /HSS|high-speed/).test(r.tool ?? ''),
-    );
-
-    test.for(materials)('%s', ([name, printed], { task }) => {
-      const own = rows.filter((r) => printed.test(r.material ?? ''));
-      const cutters = fullWorkshop.cutters.map((c) => ({ ...c, material: cutterMaterial }));
-      const route = plan(
-        { material: name, outside: [{ kind: 'cylinder', id: 'bar', diameter: '20 h9', length: 40 }] },
-        { cutters },
-      );
-      const turned = route.operations.filter((o) => o.kind === 'rough turn' || o.kind === 'finish turn');
-      expect(turned).toHaveLength(2);
-      expect(own.length).toBeGreaterThan(0);
-      const highest = Math.max(...own.map((r) => Number(r.vc_high_m_per_min)));
-      const slowest = Math.min(...own.map((r) => Number(r.vc_low_m_per_min)));
-      for (const { cut, why } of turned) {
-        if (!cut) continue;
-        const surface = (Math.PI * 20 * cut.speed) / 1000;
-        expect(surface).toBeLessThanOrEqual(highest);
-        // A lathe of seven steps may have to go one step under; slower still only where drive or singing ask for it.
-        if (surface < Math.min(slowest, 60) / 1.7) expect(why.join(' ')).toMatch(/sing with|of the drive/);
-        countOutside(task, 2);
-      }
-    });
-  },
-);
 
 describe('limits closer than the cross slide serves', () => {
   test('are met by the top slide: 12 h9, 0.043 mm, on divisions of 0.02 mm on the radius', () => {
