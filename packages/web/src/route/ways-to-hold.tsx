@@ -23,7 +23,7 @@ export function WaysToHold({ job, holdings }: { readonly job: Form; readonly hol
       <summary>Ways to hold the work: {takenWords(holdings)}</summary>
       {holdings.map(({ setup, ways }) => (
         <section key={setup} aria-label={`Ways to hold the work in setup ${setup}`}>
-          <h4>Setup {setup}</h4>
+          <h3>Setup {setup}</h3>
           <ol className="ways">
             {ways.map((way) => (
               <li key={way.how} className={way.taken ? 'way taken' : 'way'}>
@@ -35,8 +35,8 @@ export function WaysToHold({ job, holdings }: { readonly job: Form; readonly hol
                   {way.taken ? (
                     <span className="way-taken">taken</span>
                   ) : (
-                    <button type="button" onClick={() => hold(setup, way)}>
-                      Hold it so<span className="unseen">: {way.how}</span>
+                    <button type="button" aria-label={`Hold it so: ${way.how}`} onClick={() => hold(setup, way)}>
+                      Hold it so
                     </button>
                   )}
                 </div>
