@@ -101,6 +101,7 @@ export function createProgram(terminal: Terminal, done: (code: ExitCode) => void
   )
     .option(...workshopOption)
     .option('--why', 'with the reasons of every choice, and the other ways to hold the work')
+    .option('--remedies', 'try on this lathe what would help the cuts that pass a limit, best first')
     .option('--json', 'the figures as JSON, for other programs')
     .action(async (job: string, options: RouteOptions) => {
       const { routeCommand } = await import('./commands/route.ts');

@@ -24,6 +24,13 @@ describe('route', () => {
     expect(out).toContain('left end out of the bar');
   });
 
+  test('with remedies tells what was tried on the lathe for a cut that sings, with the chance before and after', async () => {
+    const { out } = await runHere(['route', example('gland-spindle.job.json'), '--remedies']);
+    const tried = [...out.replaceAll(/\s+/g, ' ').matchAll(/sings with (\d+) % instead of (\d+) %/g)];
+    expect(tried.length).toBeGreaterThan(0);
+    for (const [, after, before] of tried) expect(Number(after)).toBeLessThan(Number(before));
+  });
+
   test('as JSON is one object of finite numbers', async () => {
     const { out } = await runHere(['route', example('gland-spindle.job.json'), '--json']);
     const route = JSON.parse(out);

@@ -1,6 +1,8 @@
 /** `route`: from bar to part, in full: stock, how it is held and why so, operations, times, what to lay out. */
+import { withTriedRemedies } from '@sparewright/core/job/tried';
 import { assessFile } from '../assess-file.ts';
 import { type ExitCode, exitCodes } from '../exit-codes.ts';
+import { withProgress } from '../progress.ts';
 import { findingLines } from '../show/findings.ts';
 import { routeLines, stockWords, timeWords } from '../show/route.ts';
 import { holdingLines, layOutLines, reasonLines } from '../show/route-reasons.ts';
@@ -10,11 +12,15 @@ import type { Terminal } from '../terminal.ts';
 export interface RouteOptions {
   readonly workshop?: string;
   readonly why?: true;
+  readonly remedies?: true;
   readonly json?: true;
 }
 
 export async function routeCommand(file: string, options: RouteOptions, terminal: Terminal): Promise<ExitCode> {
-  const { read, chosen, assessment } = await assessFile(file, options.workshop, terminal);
+  const { read, chosen, assessment: plain } = await assessFile(file, options.workshop, terminal);
+  const assessment = options.remedies
+    ? await withProgress(terminal, 'Trying what would help', () => withTriedRemedies(plain, chosen.workshop))
+    : plain;
   const { route } = assessment;
   const { width, ink } = terminal;
   if (options.json) {

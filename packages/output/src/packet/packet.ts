@@ -1,6 +1,7 @@
 /** The packet for the workshop: everything a job has come to, as one PDF to print and write on. */
 import { drawPartSheets } from '@sparewright/core/drawing/part-sheet';
 import type { Scene } from '@sparewright/core/drawing/scene';
+import { withTriedRemedies } from '@sparewright/core/job/tried';
 import { drawingSettings } from '../present/drawing-settings.ts';
 import { presentSettings } from '../present/settings.ts';
 import type { PacketDocument, Sheet } from '../sheets/blocks.ts';
@@ -31,7 +32,11 @@ export function packetPages(input: PacketInput): string[] {
 }
 
 function packetFiles(input: PacketInput): Record<string, string> {
-  const context: PacketContext = { ...input, settings: presentSettings(input.job) };
+  const context: PacketContext = {
+    ...input,
+    assessment: withTriedRemedies(input.assessment, input.workshop),
+    settings: presentSettings(input.job),
+  };
   const pictures: Record<string, string> = {};
   const put = (file: string, scene: Scene): void => {
     pictures[file] = paintSvg(printableScene(scene));
