@@ -25,7 +25,7 @@ describe('route', () => {
   });
 
   test('with remedies tells what was tried on the lathe for a cut that sings, with the chance before and after', async () => {
-    const { out } = await runHere(['route', example('gland-spindle.job.json'), '--remedies']);
+    const { out } = await runHere(['route', example('valve-guide-pin.job.json'), '--remedies']);
     const tried = [...out.replaceAll(/\s+/g, ' ').matchAll(/sings with (\d+) % instead of (\d+) %/g)];
     expect(tried.length).toBeGreaterThan(0);
     for (const [, after, before] of tried) expect(Number(after)).toBeLessThan(Number(before));
