@@ -16,7 +16,8 @@ import { handCut, nothing, type Outcome, type Scene, speedBelow } from './outcom
 import type { CutNumbers } from './route-result.ts';
 import { sideLength } from './tables/cone-setting.ts';
 import { coneTable } from './tables/cone-table.ts';
-import { curveTable } from './tables/curve-table.ts';
+import { curveChamferTable } from './tables/curve-chamfer-table.ts';
+import { curveTable, stepsOf } from './tables/curve-table.ts';
 import { stretchFrom } from './tables/stretch.ts';
 import { after, largestBetween, type Workpiece } from './workpiece.ts';
 
@@ -120,18 +121,27 @@ export function performCurve(
   const along = topSlide ?? saddle;
   if (!curve) return { ...nothing(), cutter, cutting: 2400, findings };
   if (!along) return { ...nothing(), cutter, cutting: 2400, findings: [...findings, noDialAlong(draft)] };
+  const asked = { curve, noseRadius: cutter.noseRadius, touch, along, across: crossSlide };
   const table = curveTable({
+    ...asked,
     id: `${draft.id}-table`,
     operation: draft.id,
     title: draft.title,
-    curve,
-    noseRadius: cutter.noseRadius,
-    touch,
-    along,
     alongName: topSlide ? 'Top slide, parallel to the work' : 'Saddle',
-    across: crossSlide,
     stretch: stretchFrom(draft, scene.part.outline.length, holding.setup.endOut),
   });
+  const corners = topSlide
+    ? curveChamferTable(
+        { id: `${draft.id}-corners-table`, operation: draft.id, title: draft.title },
+        curve,
+        stepsOf(asked),
+        cutter.noseRadius,
+        {
+          crossSlide,
+          saddle,
+        },
+      )
+    : undefined;
   const cut = lightCut(scene, cutter, draft, holding, work, {
     diameter: touch,
     depth: Math.min(0.5, cutter.maxDepth),
@@ -145,9 +155,16 @@ export function performCurve(
     cutter,
     cut,
     cutting: 45 * table.rows.length + 900,
-    tables: [table],
+    tables: [table, ...(corners ? [corners.table] : [])],
     findings: [...findings, ...(cut ? strokeFindings(draft, cut, slowestOf(workshop.lathe)) : [])],
-    why: slideWhy(scene, cutter, cut),
+    why: [
+      ...slideWhy(scene, cutter, cut),
+      ...(corners
+        ? [
+            `The second table, if wanted, takes the corners off with the top slide: ${corners.after.toFixed(2)} mm is then left to file instead of ${corners.before.toFixed(2)} mm.`,
+          ]
+        : []),
+    ],
   };
 }
 

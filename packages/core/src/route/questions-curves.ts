@@ -109,7 +109,7 @@ export const curveStepsQuestion = defineQuestion({
     const rim = curve.pieces.at(-1)?.to.r ?? 0;
     const exact = exactSteps(curve, asked);
     const dialled = asked.dials && inDivisions(curve, exact, rim, asked);
-    const chamfers = asked.chamfers ? chamferCuts(curve, dialled ?? exact) : undefined;
+    const chamfers = asked.chamfers ? chamferCuts(curve, dialled ?? exact, asked.noseRadius) : undefined;
     const steps = (dialled ?? exact).map((step, k) => ({
       depth: fine(step.depth),
       radius: fine(inside ? inside.rim - step.radius : step.radius),

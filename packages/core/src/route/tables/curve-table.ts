@@ -3,7 +3,7 @@ import type { Mm } from '../../units/quantities.ts';
 import type { DialTable } from '../dial-table.ts';
 import { curveSteps, type StepCurve, stepsForCusp } from './curve-steps.ts';
 import { type Dial, dialNote } from './dial.ts';
-import { dialSteps } from './dialled-steps.ts';
+import { type DialledStep, dialSteps } from './dialled-steps.ts';
 import { inMm, type Stretch } from './stretch.ts';
 
 /** Corners no higher than this are quickly filed; `common practice`. */
@@ -32,13 +32,20 @@ function startOf({ end, near }: Stretch): string {
     : `at the beginning of the curve, ${inMm(near)} from the ${end} end of the part`;
 }
 
-export function curveTable(input: CurveTableInput): DialTable {
+/** The steps in whole divisions: so many that their corners are quickly filed. */
+export function stepsOf(
+  input: Pick<CurveTableInput, 'curve' | 'noseRadius' | 'touch' | 'along' | 'across'>,
+): DialledStep[] {
   const count = Math.min(mostSteps, stepsForCusp(input.curve, easyCusp, input.noseRadius));
   const exact = curveSteps(input.curve, count, input.noseRadius);
-  const steps = dialSteps(input.curve, exact, input.noseRadius, input.touch / 2, {
+  return dialSteps(input.curve, exact, input.noseRadius, input.touch / 2, {
     along: input.along,
     across: input.across,
   });
+}
+
+export function curveTable(input: CurveTableInput): DialTable {
+  const steps = stepsOf(input);
   return {
     id: input.id,
     kind: 'curve',

@@ -102,7 +102,7 @@ describe.each(generators.map((g) => [g.shape, g] as const))('%s', (_, generator)
   test('chamfer cuts stay above the curve and leave at most half the corner they find', () => {
     for (const curve of curves) {
       const steps = curveSteps(curve, 13, 0);
-      const cuts = chamferCuts(curve, steps);
+      const cuts = chamferCuts(curve, steps, 0);
       for (const [k, cut] of cuts.entries()) {
         const step = steps[k];
         const corner = { z: steps[k - 1]?.depth ?? 0, r: step?.radius ?? 0 };
