@@ -122,6 +122,7 @@ function inChuck(part: PartResult, chuck: Chuck, diameter: Mm, end: End, number:
   return {
     jaw,
     sections: [],
+    roughs: [],
     chuck,
     blank: true,
     makeshift: false,
@@ -169,6 +170,7 @@ function between(
   return {
     jaw: end === 'right' ? 0 : length,
     sections,
+    roughs: sections,
     chuck,
     blank: true,
     makeshift: false,

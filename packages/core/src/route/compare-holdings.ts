@@ -137,13 +137,13 @@ function inChuck(
   const { stock, findings } = chooseStock(part, workshop, chuck, own, !boreOnly && needsBlank(part, own));
   const holding = firstHolding(part, workshop, chuck, stock.diameter, own, boreOnly);
   const { endOut, tailstock } = holding.setup;
-  const isSlender = slender(holding.sections, endOut, holding.jaw);
+  const isSlender = slender(holding.roughs, endOut, holding.jaw);
   const from = `${endOut} end out of ${holding.blank ? 'a sawn blank' : 'the bar'}`;
   return {
     stock,
     findings,
     how: boreOnly
-      ? `${from}, bore first, all of the outside on a mandrel`
+      ? `${from}, roughed and bored first, all of the outside finished on a mandrel`
       : `${from}${tailstock ? ', tailstock up' : ''}`,
     wish: { firstEndOut: endOut, tailstock, hold: boreOnly ? 'on a mandrel' : 'in the chuck' },
     weighed: weighed(

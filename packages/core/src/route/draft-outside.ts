@@ -43,7 +43,7 @@ export function draftOutside(part: PartResult, holding: Holding, workshop: Works
 
 /** The diameter to which a section can be roughed on the way from the free end: what lies nearer the free end must fit through. */
 function roughing(part: PartResult, holding: Holding): Draft[] {
-  const fromFree = holding.setup.endOut === 'right' ? holding.sections.toReversed() : holding.sections;
+  const fromFree = holding.setup.endOut === 'right' ? holding.roughs.toReversed() : holding.roughs;
   const drafts: Draft[] = [];
   let envelope = 0;
   for (const s of fromFree) {

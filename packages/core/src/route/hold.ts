@@ -33,8 +33,10 @@ export interface EndWork {
 export interface Holding extends HeldOn {
   readonly setup: Omit<Setup, 'work' | 'freeFrom' | 'drive'>;
   readonly ends: EndWork;
-  /** Outside sections cut here. */
+  /** Outside sections finished here. */
   readonly sections: readonly Placed<OutsideSection>[];
+  /** Outside sections roughed here: the same, but for what is roughed in the chuck and finished on a mandrel. */
+  readonly roughs: readonly Placed<OutsideSection>[];
   readonly chuck: Chuck;
   /** Held as a sawn blank on what the other setup turns, not at the end of a bar. */
   readonly blank: boolean;
@@ -95,7 +97,7 @@ function thinsToChuck(part: PartResult, { feature, from, to }: Placed<OutsideSec
   return end === 'right' ? left < right - 1e-6 : right < left - 1e-6;
 }
 
-/** The first setup, from the bar; with `boreOnly` the whole outside is left for a mandrel in the bore that is made here. */
+/** The first setup, from the bar; with `boreOnly` the outside is only roughed, and finished on a mandrel in the bore. */
 export function firstHolding(
   part: PartResult,
   workshop: Workshop,
@@ -106,7 +108,8 @@ export function firstHolding(
 ): Holding {
   const end = firstEndOut(part, wishes);
   const { length } = part.outline;
-  const sections = boreOnly ? [] : sectionsFrom(part, end);
+  const roughs = sectionsFrom(part, end);
+  const sections = boreOnly ? [] : roughs;
   const blank = !boreOnly && needsBlank(part, wishes);
   const beyond = facingAllowance + partingWidth(workshop) + jawClearance;
   const near = Math.min(...sections.map((s) => s.from));
@@ -128,6 +131,7 @@ export function firstHolding(
   return {
     jaw,
     sections,
+    roughs,
     chuck,
     blank,
     makeshift: false,

@@ -60,15 +60,20 @@ export function firstItems(
   holds: { readonly tailstock: boolean; readonly slender: boolean; readonly farOut: boolean },
 ): CostItem[] {
   const rest = part.outside.filter((s) => !here.includes(s));
+  const finishes = here.length > 0;
   // Where all of it waits for a mandrel, nothing is taken out of its place.
-  const length = here.length === 0 ? 0 : rest.reduce((sum, s) => sum + (s.to - s.from), 0);
-  const bored = part.inside.some((s) => s.side === `inside ${end}`) && here.length > 0;
+  const length = finishes ? rest.reduce((sum, s) => sum + (s.to - s.from), 0) : 0;
+  const bored = part.inside.some((s) => s.side === `inside ${end}`) && finishes;
   return [
     { why: 'sets up the bar', cost: setupHandling / 3 },
     { why: `${Number(length.toFixed(1))} mm of the outside are left for the other setup`, cost: leftOver * length },
     { why: 'the tailstock is brought up, and a centre hole stays', cost: holds.tailstock ? tailstockTime : 0 },
     { why: 'an end is faced and centred far out of the jaws', cost: holds.tailstock && holds.farOut ? farOutRisk : 0 },
-    { why: 'the work stands out slender, without support it bends and sings', cost: slenderAlone(holds) },
+    {
+      why: 'the work stands out slender, without support it bends and sings',
+      cost: finishes ? slenderAlone(holds) : 0,
+    },
+    { why: 'roughed standing out slender, in light cuts', cost: finishes ? 0 : slenderAlone(holds) / 6 },
     { why: 'the bore is cut before the outside it should run true with can be dialled in', cost: bored ? 60 : 0 },
   ];
 }
@@ -104,7 +109,7 @@ export function secondItems(held: {
   readonly shortness: number;
   /** A centre comes into the work itself. */
   readonly tailstock: boolean;
-  /** Turned on a mandrel, which slips under a heavy cut. */
+  /** Roughed on a mandrel, which slips under a heavy cut. */
   readonly lightly?: boolean;
   /** How far the free end gives under a usual push, against what a last cut may lose. */
   readonly gives: number;

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { arbitraryPartIn } from '../../test/arbitrary-part.ts';
-import { arbitraryWorkshop } from '../../test/arbitrary-workshop.ts';
+import { arbitraryWorkshop, fullWorkshop } from '../../test/arbitrary-workshop.ts';
 import { dangling, nonFinite, notMadeOnce, outOfOrder, wrongShapes } from '../../test/route-facts.ts';
 import { workshopSchema } from '../lathe/schema.ts';
 import { definePart } from '../part/define-part.ts';
@@ -13,7 +13,7 @@ import { waysHeld } from './ways-held.ts';
 
 const steps = fc.array(
   fc.record({
-    diameter: fc.integer({ min: 5, max: 30 }),
+    diameter: fc.integer({ min: 8, max: 30 }),
     length: fc.integer({ min: 4, max: 40 }),
     close: fc.boolean(),
     grooved: fc.boolean(),
@@ -21,9 +21,12 @@ const steps = fc.array(
   { minLength: 1, maxLength: 6 },
 );
 
+/** Poorly stocked, or with everything. */
+const benches = fc.oneof(arbitraryWorkshop(), fc.constant(fullWorkshop));
+
 /** Solid shafts stepped anyhow, and bushes with one bore. */
 const turned = fc.record({ steps, bored: fc.boolean() }).map(({ steps: all, bored }): PartDocument => {
-  const bore = Math.min(...all.map((s) => s.diameter)) - 4;
+  const bore = Math.min(...all.map((s) => s.diameter)) - 3;
   return {
     name: 'part',
     material: 'C45',
@@ -52,7 +55,7 @@ const wishes = fc.record(
   {
     hold: fc.constantFrom(...waysHeld),
     firstEndOut: fc.constantFrom<('left' | 'right')[]>('left', 'right'),
-    holdOn: fc.constantFrom('s0', 's1', 'bore', 'no-such'),
+    holdOn: fc.option(fc.constantFrom('s0', 's1', 'bore', 'no-such'), { nil: undefined, freq: 1 }),
   },
   { requiredKeys: [] },
 );
@@ -73,7 +76,7 @@ function checked(document: PartDocument, unit: 'mm' | 'in', bench: unknown, wish
 test('shafts and bushes held in any way that is wished come out right; what cannot be had is said', () => {
   const seen = new Map<string, number>();
   fc.assert(
-    fc.property(turned, arbitraryWorkshop(), wishes, (document, bench, wished) => {
+    fc.property(turned, benches, wishes, (document, bench, wished) => {
       const route = checked(document, 'mm', bench, wished);
       const held = new Set(route.setups.map((s) => s.held));
       for (const way of held) seen.set(way, (seen.get(way) ?? 0) + 1);
@@ -90,7 +93,7 @@ test('shafts and bushes held in any way that is wished come out right; what cann
     }),
     { numRuns: 250 },
   );
-  for (const way of waysHeld) expect(seen.get(way) ?? 0).toBeGreaterThan(10);
+  for (const way of waysHeld) expect(seen.get(way) ?? 0).toBeGreaterThan(5);
 });
 
 test('so does any legal part', () => {

@@ -59,6 +59,7 @@ export function onMandrel(part: PartResult, workshop: Workshop, first: Holding, 
   return {
     jaw,
     sections,
+    roughs: sections.filter((s) => !first.roughs.includes(s)),
     chuck,
     blank: false,
     makeshift: false,

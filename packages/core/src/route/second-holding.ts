@@ -94,6 +94,7 @@ function heldOn(
   return {
     jaw,
     sections: rest,
+    roughs: rest,
     chuck,
     blank: false,
     makeshift,
@@ -242,7 +243,7 @@ function mandrelChoice(part: PartResult, workshop: Workshop, first: Holding, end
         apart: [],
         tailstock: false,
         squeezed: false,
-        lightly: holding.sections.length > 0,
+        lightly: holding.roughs.length > 0,
         shortness: Math.max(1, bore.smallest / length),
         gives: (tailstock ? supported : 1) * againstGiving(give),
       }),
