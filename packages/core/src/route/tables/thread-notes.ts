@@ -75,7 +75,7 @@ function measuring(input: ThreadInput, plan: ThreadPlan): string[] {
   const per = 2 * slidePerDivision(dial) * Math.cos(way.angle);
   const left = first ? 2 * (full.depth - first.depth) : 0;
   return [
-    `Over three wires of ${wire.toFixed(2)} mm the micrometer reads ${over(aim.pitch).toFixed(3)} mm when the thread is right${limits ? `, within ${over(limits.min).toFixed(3)} mm to ${over(limits.max).toFixed(3)} mm` : ''}. Other wires need another reading: ask over-wires.`,
+    `Over three wires of ${wire.toFixed(2)} mm the micrometer reads ${over(aim.pitch).toFixed(3)} mm when the thread is right${limits ? `, within ${over(limits.min).toFixed(3)} mm to ${over(limits.max).toFixed(3)} mm` : ''}. Other wires need another reading.`,
     `Measure ${from}: about ${(over(aim.pitch) + left).toFixed(3)} mm is to be expected. One division takes ${Number(per.toFixed(4))} mm off the reading. Go by the reading from there, not by the rows; once it is within its limits, stop.`,
   ];
 }

@@ -21,7 +21,8 @@ export function threadTable(input: ThreadInput & { readonly id: string; readonly
       { key: 'done', title: 'done', unit: '', blank: true },
     ],
     rows: plan.passes.map(({ name, setting, depth }) => ({
-      pass: name,
+      // A name and its number stay on one line.
+      pass: name.replace(' ', '\u00a0'),
       turns: setting.turns,
       divisions: setting.divisions,
       depth,

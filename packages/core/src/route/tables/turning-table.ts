@@ -87,7 +87,9 @@ function semiFinishNotes(
   const semi = passes.at(-2);
   if (!semi) return [];
   const warm = grows >= 0.001 ? ` 20 K too warm it reads ${grows.toFixed(3)} mm too large.` : '';
-  const learn = `What it reads ${where === 'outside' ? 'above' : 'below'} the set size the last pass, of the same depth, leaves too: set it deeper by half of that.`;
+  const last = passes.at(-1);
+  const alike = last && Math.abs(last.depth - semi.depth) < 1e-9 ? 'of the same depth' : 'nearly as deep';
+  const learn = `What it reads ${where === 'outside' ? 'above' : 'below'} the set size the last pass, ${alike}, leaves too: set it deeper by half of that.`;
   return [
     `After pass ${passes.length - 1}, semi-finish, let it cool and measure: Ø${semi.diameter.toFixed(3)} mm is set, Ø${(semi.diameter + give).toFixed(3)} mm to be expected at the softest place.${warm}${lastByTopSlide ? '' : ` ${learn}`}`,
   ];
