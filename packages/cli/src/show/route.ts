@@ -6,7 +6,7 @@ import { presentNumber } from '@sparewright/output/present/number';
 import { presentProse } from '@sparewright/output/present/prose';
 import { presentFigure, shownUnit } from '@sparewright/output/present/quantity';
 import { type PresentSettings, presentSettings } from '@sparewright/output/present/settings';
-import { presentTime, presentTimes } from '@sparewright/output/present/time';
+import { learnedWords, presentTime, presentTimes } from '@sparewright/output/present/time';
 import type { Terminal } from '../terminal.ts';
 import { paragraph } from './text.ts';
 import { textTable } from './text-table.ts';
@@ -34,7 +34,8 @@ export function routeLines(route: RouteResult, job: Job, terminal: Terminal): st
 }
 
 export function timeWords(route: RouteResult): string {
-  return `${presentTimes(route.time)} at the lathe, setting up included`;
+  const learned = route.learnedFrom > 0 ? `; ${learnedWords(route.learnedFrom)} timed before` : '';
+  return `${presentTimes(route.time)} at the lathe, setting up included${learned}`;
 }
 
 function setupLines(setup: Setup, settings: PresentSettings, { width, ink }: Terminal): string[] {

@@ -30,5 +30,10 @@ test('an even pace narrows the range, an uneven one widens it', () => {
 });
 
 test('entries without time are passed over', () => {
-  expect(paceFrom([{ kind: 'face', planned: 0, taken: 60 }])('face')).toEqual({ factor: 1, spread: 1, entries: 0 });
+  expect(paceFrom([{ kind: 'face', planned: 0, taken: 60 }])('face')).toEqual({
+    factor: 1,
+    spread: 1,
+    entries: 0,
+    all: 0,
+  });
 });

@@ -20,6 +20,8 @@ export interface Pace {
   readonly spread: number;
   /** Entries of this kind it rests on. */
   readonly entries: number;
+  /** Entries of all kinds, this one included. */
+  readonly all: number;
 }
 
 /** Published ranges of cutting times on hand-worked lathes are wide; `common practice`: seven tenths to nine fifths. */
@@ -48,7 +50,12 @@ export function paceFrom(taken: readonly TimeTaken[]): (kind: Operation['kind'])
     const mean = (own.reduce((sum, r) => sum + r.log, 0) + allWeight * all) / (own.length + allWeight);
     const about = own.reduce((sum, r) => sum + (r.log - mean) ** 2, 0);
     const variance = (planWeight * usualSpread ** 2 + about) / (planWeight + own.length);
-    return { factor: Math.exp(mean), spread: Math.sqrt(variance) / usualSpread, entries: own.length };
+    return {
+      factor: Math.exp(mean),
+      spread: Math.sqrt(variance) / usualSpread,
+      entries: own.length,
+      all: ratios.length,
+    };
   };
 }
 

@@ -408,11 +408,33 @@ test('a hole wider than the end it opens in is not planned, and the rest of the 
   expect(kinds(route)).toContain('finish turn');
 });
 
+test('a time learned tells the time planned before anything was learned, and from how many', () => {
+  const taken = [
+    ...Array.from({ length: 4 }, () => ({ kind: 'face' as const, planned: 10, taken: 20 })),
+    { kind: 'drill' as const, planned: 10, taken: 15, of: 'drill-hole' },
+  ];
+  const [before, after] = [plan({}), plan({}, {}, { taken })];
+  expect([before.learnedFrom, after.learnedFrom]).toEqual([0, 5]);
+  for (const [i, o] of after.operations.entries()) {
+    expect(o.planned).toBeCloseTo(before.operations[i]?.time.likely ?? Number.NaN, 9);
+    expect(before.operations[i]?.planned).toBe(o.planned);
+    expect(o.learnedFrom).toBe(o.kind === 'face' ? 4 : 0);
+    if (o.kind !== 'face') expect(o.why.join(' ')).toContain('None of this kind is timed yet; by the 5 of other kinds');
+  }
+  // What was learned is not learned again: the plan is what times are held against.
+  const again = plan(
+    {},
+    {},
+    { taken: after.operations.map((o) => ({ kind: o.kind, planned: o.planned / 60, taken: o.planned / 60 })) },
+  );
+  for (const o of again.operations) expect(o.time.likely).toBeCloseTo(o.planned, 9);
+});
+
 test('times follow those that were taken before', () => {
   const taken = Array.from({ length: 20 }, () => ({ kind: 'face' as const, planned: 10, taken: 20 }));
   const [before, after] = [plan({}), plan({}, {}, { taken })].map((r) => find(r, 'face'));
   expect((after?.time.likely ?? 0) / (before?.time.likely ?? 1)).toBeGreaterThan(1.6);
-  expect(after?.why.join(' ')).toContain('Done 20 times before');
+  expect(after?.why.join(' ')).toContain('Timed 20 times before');
 });
 
 test('polishing names its papers, and the last one ends at the size wanted', () => {

@@ -82,6 +82,7 @@ function planAsWished(part: PartResult, workshop: Workshop, wishes: RouteWishes 
     operations: realised.map((r) => r.operation),
     tables: realised.flatMap((r) => r.tables),
     time: { low: total('low'), likely: total('likely'), high: total('high') },
+    learnedFrom: scene.pace('face').all,
     needed: [
       ...(stock.cutting ? cuttingListInWords(stock.cutting, stock.diameter) : []),
       ...layOut(realised, workshop, holdings),

@@ -58,8 +58,10 @@ export function realise(
       side: draft.removes.cuts === 'inside' ? 'inside' : 'outside',
       leaves: left === work ? undefined : outlineOf(left),
       time: timeOf(outcome, wish, pace),
+      planned: wish?.skipped ? 0 : operationHandling + outcome.cutting,
+      learnedFrom: isLearned(wish) ? pace.entries : 0,
       wish,
-      why: [...draft.why, ...reasons, ...(outcome.why ?? []), ...paceInWords(pace)],
+      why: [...draft.why, ...reasons, ...(outcome.why ?? []), ...(isLearned(wish) ? paceInWords(pace) : [])],
       cautions: draft.cautions,
       tables: outcome.tables.map((t) => t.id),
     },
@@ -70,10 +72,19 @@ export function realise(
   };
 }
 
-function paceInWords({ factor, entries }: Pace): string[] {
-  if (entries === 0) return [];
+/** What the person says it takes is not learned, and what is left out takes nothing. */
+function isLearned(wish: OperationWish | undefined): boolean {
+  return !wish?.skipped && wish?.minutes === undefined;
+}
+
+function paceInWords({ factor, entries, all }: Pace): string[] {
+  if (all === 0) return [];
+  if (entries === 0)
+    return [
+      `None of this kind is timed yet; by the ${all === 1 ? 'one' : all} of other kinds it is planned at ${factor.toFixed(2)} of the usual time.`,
+    ];
   const times = entries === 1 ? 'once' : `${entries} times`;
-  return [`Done ${times} before: it took ${factor.toFixed(2)} of the time planned, and is planned so now.`];
+  return [`Timed ${times} before, and so planned at ${factor.toFixed(2)} of the usual time.`];
 }
 
 function timeOf({ cutting }: Outcome, wish: OperationWish | undefined, pace: Pace): Span {

@@ -119,6 +119,10 @@ export interface Operation {
   /** The work after it; undefined where it takes nothing off that a drawing shows. */
   readonly leaves?: WorkOutline | undefined;
   readonly time: Span;
+  /** Time by the plan alone, before anything was learned from a log; 0 for one left out. */
+  readonly planned: Second;
+  /** Operations timed before, of its kind, that its time rests on. */
+  readonly learnedFrom: number;
   /** What the person wanted otherwise; undefined where the planner had its way. */
   readonly wish?: OperationWish | undefined;
   /** Why it stands here and is done like this. */
@@ -208,6 +212,8 @@ export interface RouteResult {
   readonly operations: readonly Operation[];
   readonly tables: readonly DialTable[];
   readonly time: Span;
+  /** Operations timed before, of all kinds, that the times rest on. */
+  readonly learnedFrom: number;
   /** Where the person wanted an order or operations otherwise: what the planner's own route takes against this one. */
   readonly compared?: { readonly planner: Span; readonly this: Span } | undefined;
   /** What to lay out before starting. */

@@ -54,6 +54,7 @@ export function routeSchema(unit: LengthUnit) {
           kind: z.enum(operationKinds).describe('kind of operation, as the route names it'),
           planned: numberField('time that was planned', 'min', 0, 10_000),
           taken: numberField('time that it took', 'min', 0, 10_000),
+          of: operationField.describe('operation of this job it was, where its own log tells').optional(),
         }),
       )
       .max(2000)

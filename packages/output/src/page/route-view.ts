@@ -4,7 +4,7 @@ import type { Second } from '@sparewright/core/units/quantities';
 import type { HoldingsView, NoticeView, OperationView, RouteView, SetupView, WishView } from '../present/job-view.ts';
 import { presentProse } from '../present/prose.ts';
 import type { PresentSettings } from '../present/settings.ts';
-import { presentTime, presentTimes } from '../present/time.ts';
+import { learnedWords, presentLearned, presentTime, presentTimes } from '../present/time.ts';
 import type { Block, FindingBlock } from '../sheets/blocks.ts';
 import type { PacketContext } from '../sheets/context.ts';
 import { setupSheet } from '../sheets/setup.ts';
@@ -19,7 +19,7 @@ export function routeView(context: PacketContext): RouteView | null {
   const printedSetups = route.setups.map((setup) => ({ setup, blocks: printed(setupSheet(setup, noSketch, context)) }));
   return {
     settings,
-    time: presentTimes(route.time),
+    time: `${presentTimes(route.time)}${route.learnedFrom > 0 ? `, ${learnedWords(route.learnedFrom)}` : ''}`,
     compared: comparedView(route),
     holdings: route.setups.flatMap(({ id, number }) => holdingsView(id, number, route, settings)),
     setups: printedSetups.map(({ setup, blocks }) => setupView(setup, blocks, context)),
@@ -108,7 +108,10 @@ function operationViews(
       setup: setup.id,
       kind: operation.kind,
       title: presentProse(operation.title, context.settings),
-      time: operation.wish?.skipped ? 'left out' : presentTimes(operation.time),
+      time: operation.wish?.skipped
+        ? 'left out'
+        : presentLearned(presentTimes(operation.time), operation.planned, operation.learnedFrom),
+      planned: operation.planned,
       cutter: operation.cutter ?? '',
       marks: operation.features,
       wish: wishView(operation, route),

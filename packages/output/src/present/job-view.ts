@@ -246,6 +246,8 @@ export interface OperationView {
   readonly title: string;
   /** `8 min (6 to 14 min)` */
   readonly time: string;
+  /** By the plan alone, before anything was learned [s]. */
+  readonly planned: number;
   readonly cutter: string;
   readonly numbers: readonly FactView[];
   readonly cautions: readonly string[];

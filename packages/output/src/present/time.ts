@@ -17,3 +17,13 @@ export function presentTimes(time: { readonly low: Second; readonly likely: Seco
   const sameUnit = low.split(' ').length === 2 && high.split(' ').length === 2 && high.endsWith(` ${lowUnit}`);
   return `${presentTime(time.likely)} (${sameUnit ? low.split(' ')[0] : low} to ${high})`;
 }
+
+/** `24 min, planned 20 min (learned from 4 operations)`; the time alone where nothing was learned. */
+export function presentLearned(likely: string, planned: Second, learnedFrom: number): string {
+  return learnedFrom === 0 ? likely : `${likely}, planned ${presentTime(planned)} (${learnedWords(learnedFrom)})`;
+}
+
+/** `learned from 4 operations` */
+export function learnedWords(count: number): string {
+  return `learned from ${count === 1 ? 'one operation' : `${count} operations`}`;
+}

@@ -8,7 +8,7 @@ import { presentPlace } from '../present/place.ts';
 import { presentProse } from '../present/prose.ts';
 import { presentQuantity } from '../present/quantity.ts';
 import type { PresentSettings } from '../present/settings.ts';
-import { presentTime } from '../present/time.ts';
+import { presentLearned, presentTime } from '../present/time.ts';
 import { type Block, type FactRow, heading, type Sheet, words } from './blocks.ts';
 import type { PacketContext } from './context.ts';
 import { dialBlock } from './dial.ts';
@@ -90,7 +90,7 @@ function operationBlock(operation: Operation, context: PacketContext): Block {
     kind: 'operation',
     number: String(operation.number),
     title: `${presentProse(operation.title, settings)}${wishWords(operation)}`,
-    time: presentTime(operation.time.likely),
+    time: presentLearned(presentTime(operation.time.likely), operation.planned, operation.learnedFrom),
     cutter: operation.cutter ?? '',
     numbers: operation.cut ? cutNumbers(operation, operation.cut, settings) : [],
     cautions: operation.cautions.map((c) => presentProse(c, settings)),

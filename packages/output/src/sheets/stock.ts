@@ -3,7 +3,7 @@ import type { Stock } from '@sparewright/core/route/route-result';
 import { presentSize } from '../present/length.ts';
 import { presentNumber } from '../present/number.ts';
 import { presentProse } from '../present/prose.ts';
-import { presentTimes } from '../present/time.ts';
+import { learnedWords, presentTimes } from '../present/time.ts';
 import { type Block, lacking, type Sheet, section, words } from './blocks.ts';
 import type { PacketContext } from './context.ts';
 
@@ -31,7 +31,13 @@ export function stockSheet(context: PacketContext): Sheet {
         route && route.needed.length > 0 ? [ticks(layOut(route.needed, context))] : [],
         noRoute(context),
       ),
-      ...(route ? [words(`Time at the lathe, setting up included: ${presentTimes(route.time)}.`)] : []),
+      ...(route
+        ? [
+            words(
+              `Time at the lathe, setting up included: ${presentTimes(route.time)}${route.learnedFrom > 0 ? `; ${learnedWords(route.learnedFrom)} timed before` : ''}.`,
+            ),
+          ]
+        : []),
     ],
   };
 }

@@ -59,7 +59,7 @@ export function StageSheet({ id, job, page, stage, marks, choose, pointed, sendi
       <h2>{headings[stage]}</h2>
       <HelpHere key={stage} {...helpAtHead(stage, page)} />
       {stage === 'record' && <Downloads id={id} job={job} />}
-      {stage === 'bench' && <BenchLog key={id} job={id} page={page} />}
+      {stage === 'bench' && <BenchLog key={id} job={id} page={page} form={job} />}
       {afterTyping[stage] !== undefined && (
         <>
           <StageForms job={job} page={page} stage={stage} pointed={forReading} marks={marks} />
