@@ -2,17 +2,15 @@
 import { createWriteStream } from 'node:fs';
 import { writeFile } from 'node:fs/promises';
 import { pipeline } from 'node:stream/promises';
-import { InputError } from '@sparewright/core/errors';
 import { parseJson, parseWith } from '@sparewright/core/job/read-document';
 import type { Context, MiddlewareHandler } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import type { z } from 'zod';
+import { refuseDeep } from './deep-json.ts';
 import { refuse } from './refusal.ts';
 
 /** A job with every list full is far smaller. */
 const largestDocument = 2 ** 20;
-/** No document is nested nearly as deep. */
-const deepest = 64;
 
 const limitDocument = limitBody(largestDocument);
 
@@ -32,14 +30,6 @@ export async function jsonBody(c: Context): Promise<unknown> {
   const text = await c.req.text();
   refuseDeep(text);
   return parseJson(text, 'body');
-}
-
-/** @throws InputError when JSON text is nested past all sense */
-export function refuseDeep(text: string): void {
-  if (depthOf(text) > deepest)
-    throw new InputError([
-      { path: 'body', value: 'text', expected: `lists and objects nested at most ${deepest} deep` },
-    ]);
 }
 
 /** @throws InputError when the body is not what the schema says */
@@ -79,23 +69,4 @@ async function* piecesOf(body: ReadableStream<Uint8Array> | null): AsyncGenerato
   } finally {
     await reader.cancel();
   }
-}
-
-/**
- * How deep brackets are nested; counted on the text, because a parsed value would already be too deep to walk. One walk
- * over the text, whatever stands in it.
- */
-function depthOf(text: string): number {
-  let depth = 0;
-  let most = 0;
-  let quoted = false;
-  for (let i = 0; i < text.length; i++) {
-    const sign = text[i];
-    if (sign === '"') quoted = !quoted;
-    else if (quoted) i += sign === '\\' ? 1 : 0;
-    else if (sign === '[' || sign === '{') depth += 1;
-    else if (sign === ']' || sign === '}') depth -= 1;
-    most = Math.max(most, depth);
-  }
-  return most;
 }

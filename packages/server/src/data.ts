@@ -79,7 +79,10 @@ export function openData(folder: string | undefined): Data {
     },
     async restore(from) {
       if (underWay.size > 0)
-        throw new StoreError('busy', 'A backup is just being made; try again when it is done. Nothing was changed.');
+        throw new StoreError(
+          'busy',
+          'A backup is just being made, or a job brought in; try again when that is done. Nothing was changed.',
+        );
       if (restoring)
         throw new StoreError(
           'busy',

@@ -1,11 +1,17 @@
 /** Work that takes so long that nobody else should wait for it, done on a thread of its own: one, started when it is first needed. */
 import { Worker } from 'node:worker_threads';
+import { InputError, type InputIssue } from '@sparewright/core/errors';
 import type { Assessed } from '@sparewright/output/page/job-page';
+import type { Backup } from '@sparewright/store/backup';
 import type { CheckReport } from '@sparewright/store/check';
+import type { PreparedArchive } from '@sparewright/store/read-archive';
 import { StoreError, type StoreReason } from '@sparewright/store/store-error';
 
 export type Paper = 'A4' | 'Letter';
-export type ToPrint = Pick<Assessed, 'job' | 'workshop' | 'assessment'>;
+export interface ToPrint extends Pick<Assessed, 'job' | 'workshop' | 'assessment'> {
+  /** The data folder, with the photographs. */
+  readonly folder: string;
+}
 
 /** What is asked of the thread, and the answer to each. */
 export interface Tasks {
@@ -17,6 +23,15 @@ export interface Tasks {
   readonly pages: {
     readonly put: { readonly of: ToPrint; readonly paper: Paper };
     readonly gives: readonly Uint8Array<ArrayBuffer>[];
+  };
+  readonly backup: {
+    readonly put: { readonly folder: string; readonly target: string };
+    readonly gives: Backup;
+  };
+  /** The text of a job's archive, in a file. */
+  readonly prepareImport: {
+    readonly put: { readonly from: string; readonly folder: string };
+    readonly gives: PreparedArchive;
   };
   readonly prepareRestore: {
     readonly put: { readonly from: string; readonly folder: string };
@@ -33,11 +48,20 @@ export interface Asked {
 
 export type Answer =
   | { readonly number: number; readonly gives: unknown }
-  /** `reason` where the store refused; without it the fault is the program's. */
-  | { readonly number: number; readonly failed: string; readonly reason?: StoreReason };
+  /** `reason` where the store refused, `issues` where what was put in will not do; without them the fault is the program's. */
+  | {
+      readonly number: number;
+      readonly failed: string;
+      readonly reason?: StoreReason;
+      readonly issues?: readonly InputIssue[];
+    };
 
 export interface LongWork {
-  /** In the order in which it is asked for. @throws StoreError when the store refuses; Error when the program failed at it */
+  /**
+   * In the order in which it is asked for.
+   *
+   * @throws StoreError when the store refuses, InputError when what was put in will not do; Error when the program failed at it
+   */
   run<K extends keyof Tasks>(kind: K, put: Tasks[K]['put']): Promise<Tasks[K]['gives']>;
   /** Gives up what is under way. */
   close(): Promise<void>;
@@ -70,7 +94,7 @@ export function longWork(): LongWork {
     waiting.delete(answer.number);
     if (waiting.size === 0) thread?.unref();
     if ('gives' in answer) one?.done(answer.gives as never);
-    else one?.failed(answer.reason ? new StoreError(answer.reason, answer.failed) : new Error(answer.failed));
+    else one?.failed(errorOf(answer));
   }
 
   /** The next task starts a new one. */
@@ -99,6 +123,11 @@ export function longWork(): LongWork {
       await running.terminate();
     },
   };
+}
+
+function errorOf({ failed, reason, issues }: Extract<Answer, { failed: string }>): Error {
+  if (issues) return new InputError(issues);
+  return reason ? new StoreError(reason, failed) : new Error(failed);
 }
 
 /** Bundled, the thread has a bundle of its own beside the program's; otherwise its source is compiled as it is read. */

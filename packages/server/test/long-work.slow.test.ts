@@ -61,6 +61,31 @@ describe('while long work is done', () => {
     expect(readdirSync(app.folder).filter((name) => name.includes('unfinished'))).toEqual([]);
   });
 
+  test('a backup is made, and a job brought in, others save', async () => {
+    const backup = app.get('/api/backup');
+    const isMade = watched(backup);
+    expect((await titled('Saved while the backup is made')).status).toBe(200);
+    expect(isMade()).toBe(false);
+    expect((await backup).headers.get('sparewright-problems')).toBe('0');
+    const file = await (await app.get('/api/jobs/plunger/export')).text();
+    const brought = app.post('/api/import', new TextEncoder().encode(file));
+    const isIn = watched(brought);
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect((await titled('Saved while a job is brought in')).status).toBe(200);
+    expect(isIn()).toBe(false);
+    const { id, document } = await (await brought).json();
+    expect(id).not.toBe('plunger');
+    expect(document.title).toBe('Saved while the backup is made');
+  });
+
+  test('an archive that will not do is refused with the place and what was expected', async () => {
+    const archive = await (await app.get('/api/jobs/plunger/export')).json();
+    archive.revisions.at(-1).document.hazard = 'steam';
+    const answer = await app.post('/api/import', new TextEncoder().encode(JSON.stringify(archive)));
+    expect(answer.status).toBe(422);
+    expect((await answer.json()).issues).toEqual([expect.objectContaining({ path: 'hazard', value: '"steam"' })]);
+  });
+
   test('what the thread refuses comes back in words', async () => {
     const answer = await app.post('/api/restore', new TextEncoder().encode('no backup'));
     expect(answer.status).toBe(422);

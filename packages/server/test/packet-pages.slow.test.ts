@@ -2,6 +2,7 @@ import { gunzipSync } from 'node:zlib';
 import { expect, test } from 'vitest';
 import { get } from './ask-app.ts';
 import { answerOf } from './documents.ts';
+import { openApp } from './test-app.ts';
 
 test('the packet is answered page by page, packed or plain, on the paper asked for', async () => {
   const { pages, paper } = await answerOf(await get('/api/jobs/gland-spindle/packet'));
@@ -15,6 +16,24 @@ test('the packet is answered page by page, packed or plain, on the paper asked f
   expect(packed.headers.get('content-encoding')).toBe('gzip');
   expect(gunzipSync(await packed.arrayBuffer()).toString()).toBe(text);
   expect(await (await get('/api/jobs/gland-spindle/packet/1.svg?paper=A4')).text()).toContain('viewBox="0 0 595.2');
+});
+
+/** A whole picture of one grey dot, for the typesetter reads it to the end. */
+const greyDot = new Uint8Array(
+  Buffer.from('iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGOoAAAAegB5s2G1ewAAAABJRU5ErkJggg==', 'base64'),
+);
+
+test('photographs of the job are on its last page', async () => {
+  const app = openApp();
+  const { hash } = await answerOf(await app.post('/api/attachments?name=a.png&type=image/png', greyDot), 201);
+  const { document, revision } = await answerOf(await app.get('/api/jobs/plunger?only=document'));
+  const photographs = [{ id: 'one', file: hash, shows: 'Scores along the working end' }];
+  const body = { baseRevision: revision, document: { ...document, photographs }, client: 'test' };
+  await answerOf(await app.put('/api/jobs/plunger', body));
+  const { pages } = await answerOf(await app.get('/api/jobs/plunger/packet'));
+  const last = await app.get(`/api/jobs/plunger/packet/${pages}.svg`);
+  expect((await last.text()).match(/<image /g)?.length).toBe(1);
+  await app.close();
 });
 
 test('what is not there is refused', async () => {

@@ -27,6 +27,8 @@ export interface Attachment {
 export interface Attachments {
   /** Keeps a file; one that is there already is not kept twice. @throws StoreError when it is too large or of no kept type */
   put(bytes: Uint8Array, about: { readonly type: string; readonly name: string }): Attachment;
+  /** Takes in a file that was laid into the folder beforehand. @throws StoreError when it is not there, or not whole */
+  adopt(file: { readonly hash: string; readonly type: string; readonly name: string; readonly size: number }): void;
   /** @throws StoreError when the file is damaged or gone from the disk */
   get(hash: string): (Attachment & { readonly bytes: Buffer }) | undefined;
   /** Those that belong to a job. */
@@ -54,6 +56,14 @@ export function attachmentsIn(db: Connection, folder: string): Attachments {
     return key;
   }
 
+  /** One that is there already keeps its name, and counts as sent anew. */
+  function known(row: Attachment): Attachment {
+    const { added, hash } = row;
+    const insert = query.insertInto('attachment').values(row);
+    db.run(insert.onConflict((of) => of.column('hash').doUpdateSet({ added })));
+    return find(hash) ?? row;
+  }
+
   return {
     put(bytes, { type, name }) {
       refuseUnkept(bytes, type);
@@ -62,14 +72,15 @@ export function attachmentsIn(db: Connection, folder: string): Attachments {
       return db.write(() => {
         // Inside, so that no sweep can come between the file and its row.
         keepFile(files, hash, bytes);
-        const row = { hash, type, name: plainName(name), size: bytes.length, added };
-        db.run(
-          query
-            .insertInto('attachment')
-            .values(row)
-            .onConflict((of) => of.column('hash').doUpdateSet({ added })),
-        );
-        return find(hash) ?? row;
+        return known({ hash, type, name: plainName(name), size: bytes.length, added });
+      });
+    },
+    adopt({ hash, type, name, size }) {
+      db.write(() => {
+        const path = join(files, hash);
+        if (!existsSync(path) || statSync(path).size !== size)
+          throw new StoreError('missing', `The file ${plainName(name)} is not there any more; bring the job in anew.`);
+        known({ hash, type, name: plainName(name), size, added: new Date().toISOString() });
       });
     },
     get(hash) {
@@ -127,6 +138,19 @@ export function readAttachment(files: string, hash: string): Buffer {
   if (hashOf(bytes) !== hash)
     throw new StoreError('damaged', `The attachment ${hash} is not what it was; restore a backup.`);
   return bytes;
+}
+
+/** Reads attachments of a data folder that need not be open; undefined for what is not there or damaged. */
+export function attachmentReader(folder: string): (hash: string) => Buffer | undefined {
+  return (hash) => {
+    if (!/^[0-9a-f]{64}$/.test(hash)) return undefined;
+    try {
+      return readAttachment(attachmentFolder(folder), hash);
+    } catch (error) {
+      if (error instanceof StoreError) return undefined;
+      throw error;
+    }
+  };
 }
 
 export function hashOf(bytes: Uint8Array): string {

@@ -4,7 +4,7 @@ import { dirname, resolve } from 'node:path';
 import { readAttachment } from './attachments.ts';
 import { check } from './check.ts';
 import { type Connection, connect } from './connection.ts';
-import { attachmentFolder } from './data-folder.ts';
+import { attachmentFolder, databasePath } from './data-folder.ts';
 import { onDisk, syncFile, syncFolder } from './durable-file.ts';
 import { StoreError } from './store-error.ts';
 import { query } from './tables.ts';
@@ -16,6 +16,16 @@ export interface Backup {
   readonly bytes: number;
   /** What could not be saved because it is damaged already, a sentence each. */
   readonly problems: readonly string[];
+}
+
+/** Of a data folder that is open elsewhere in this process, without standing in the way there. */
+export async function backUpBeside(folder: string, target: string): Promise<Backup> {
+  const db = connect(databasePath(folder), { readonly: true });
+  try {
+    return await backUp(db, folder, target);
+  } finally {
+    db.close();
+  }
 }
 
 export async function backUp(db: Connection, folder: string, target: string): Promise<Backup> {

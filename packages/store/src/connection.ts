@@ -32,6 +32,8 @@ export function connect(path: string, options: ConnectOptions = {}): Connection 
   return worded(() => wrap(new Sqlite(path, { readonly, fileMustExist: readonly, timeout: patience })));
 }
 
+const allPages = 0x7fff_ffff;
+
 function wrap(db: Sqlite.Database): Connection {
   const prepared = new Map<string, Sqlite.Statement<unknown[]>>();
   const statement = (sql: string) => {
@@ -55,8 +57,9 @@ function wrap(db: Sqlite.Database): Connection {
     write: (change) => worded(() => (db.inTransaction ? change() : db.transaction(change).immediate())),
     column: (sql) => worded(() => db.prepare<[], unknown>(sql).pluck().all().map(String)),
     script: (sql) => worded(() => db.exec(sql)),
+    // In one go, for it would begin anew with every write that somebody else makes meanwhile.
     backup: (path) =>
-      db.backup(path).catch((error: unknown) => {
+      db.backup(path, { progress: () => allPages }).catch((error: unknown) => {
         throw inWords(error);
       }),
     close: () => db.close(),

@@ -1,6 +1,7 @@
 /** Files that are either whole or not there, whatever happens while they are written. */
 import { closeSync, fsyncSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
 import { dirname } from 'node:path';
+import { threadId } from 'node:worker_threads';
 import { StoreError } from './store-error.ts';
 
 const hindrances: Readonly<Record<string, string>> = {
@@ -31,7 +32,8 @@ export function writeDurably(path: string, bytes: Uint8Array): void {
 }
 
 function writeWhole(path: string, bytes: Uint8Array): void {
-  const temporary = `${path}.${process.pid}.unfinished`;
+  // Two threads of one process may write the same file.
+  const temporary = `${path}.${process.pid}-${threadId}.unfinished`;
   try {
     const file = openSync(temporary, 'w', 0o600);
     try {

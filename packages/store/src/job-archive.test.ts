@@ -2,6 +2,9 @@ import { InputError } from '@sparewright/core/errors';
 import { describe, expect, test } from 'vitest';
 import { jobDocument, picture, plunger, temporaryStore } from '../test/temporary.ts';
 import type { Store } from './open-store.ts';
+import { prepareArchive } from './read-archive.ts';
+
+const bringIn = (store: Store, text: string) => store.archives.adopt(prepareArchive(text, store.folder));
 
 /** A job with a past, entries, and photographs: one linked, one taken out again, one of another job. */
 function filled(store: Store): string {
@@ -33,7 +36,7 @@ describe('an archive of a job', () => {
     const here = temporaryStore();
     const there = temporaryStore();
     const id = filled(here);
-    expect(there.archives.import(here.archives.export(id))).toEqual({ id, revision: 3 });
+    expect(bringIn(there, here.archives.export(id))).toEqual({ id, revision: 3 });
     expect(portable(there, id)).toEqual(portable(here, id));
     expect(there.check('thorough')).toMatchObject({ problems: [], attachments: 2 });
     expect(there.jobs.list({ search: 'orchard', limit: 5, offset: 0 }).total).toBe(1);
@@ -42,7 +45,7 @@ describe('an archive of a job', () => {
   test('brought in where the job is already becomes another job', () => {
     const store = temporaryStore();
     const id = filled(store);
-    const copy = store.archives.import(store.archives.export(id));
+    const copy = bringIn(store, store.archives.export(id));
     expect(copy.id).not.toBe(id);
     expect(portable(store, copy.id)).toEqual(portable(store, id));
   });
@@ -54,10 +57,10 @@ describe('an archive of a job', () => {
     here.jobs.save(id, 1, { ...plunger, hazard: 'lifting' }, {});
     const text = here.archives.export(id);
     const early = text.replace('"hazard":"pressure"', '"hazard":"steam"');
-    expect(there.archives.import(early).revision).toBe(2);
+    expect(bringIn(there, early).revision).toBe(2);
     expect(there.jobs.revision(id, 1).document).toMatchObject({ hazard: 'steam' });
     expect(() => there.jobs.restore(id, 1)).toThrow('hazard: got "steam"');
-    expect(() => there.archives.import(text.replace('"hazard":"lifting"', '"hazard":"steam"'))).toThrow('hazard');
+    expect(() => bringIn(there, text.replace('"hazard":"lifting"', '"hazard":"steam"'))).toThrow('hazard');
   });
 
   test.each([
@@ -65,9 +68,9 @@ describe('an archive of a job', () => {
     ['{}', 'sparewright: got nothing'],
     ['{"sparewright":"job archive","version":2}', 'it was written by a newer program'],
   ])('that is none is refused: %s', (text, says) => {
-    const { archives } = temporaryStore();
-    expect(() => archives.import(text)).toThrow(InputError);
-    expect(() => archives.import(text)).toThrow(says);
+    const store = temporaryStore();
+    expect(() => bringIn(store, text)).toThrow(InputError);
+    expect(() => bringIn(store, text)).toThrow(says);
   });
 
   test.each([
@@ -87,7 +90,7 @@ describe('an archive of a job', () => {
     const there = temporaryStore();
     const text = here.archives.export(filled(here));
     expect(damage(text)).not.toBe(text);
-    expect(() => there.archives.import(damage(text))).toThrow(says);
+    expect(() => bringIn(there, damage(text))).toThrow(says);
     expect(there.check('thorough')).toMatchObject({ problems: [], documents: 0, attachments: 0, benchEntries: 0 });
   });
 });

@@ -1,6 +1,9 @@
 /** `packet`: the printable set for the workshop. */
 import { InputError } from '@sparewright/core/errors';
 import { recoverJob } from '@sparewright/core/job/recover-job';
+import type { Job } from '@sparewright/core/job/schema';
+import type { PacketInput } from '@sparewright/output/packet/packet';
+import { defaultFolder } from '@sparewright/store/default-folder';
 import { assessFile } from '../assess-file.ts';
 import { type ExitCode, exitCodes } from '../exit-codes.ts';
 import { withProgress } from '../progress.ts';
@@ -23,11 +26,19 @@ export async function packetCommand(file: string, options: PacketOptions, termin
     // The typesetter is heavy: only this command pays for it.
     const { makePacket } = await import('@sparewright/output/packet/packet');
     const recovered = recoverJob(job, chosen.workshop, assessment.part);
-    return makePacket({ job, workshop: chosen.workshop, assessment, recovered });
+    return makePacket({ job, workshop: chosen.workshop, assessment, recovered, picture: await picturesOf(job) });
   });
   writeWhole(options.output, pdf);
   await terminal.out(writtenLines([options.output], assessed, terminal));
   return exitCodes.fine;
+}
+
+/** A job file names its photographs only; where this computer's own data holds them, they are printed. */
+async function picturesOf({ photographs = [] }: Job): Promise<PacketInput['picture']> {
+  if (photographs.length === 0) return undefined;
+  const { attachmentReader } = await import('@sparewright/store/attachments');
+  const picture = attachmentReader(defaultFolder());
+  return photographs.some(({ file }) => picture(file)) ? picture : undefined;
 }
 
 function paperOf(typed: string | undefined): 'A4' | 'Letter' | undefined {

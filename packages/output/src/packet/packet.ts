@@ -9,6 +9,7 @@ import { heading, lacking, words } from '../sheets/blocks.ts';
 import type { PacketContext, PacketInput } from '../sheets/context.ts';
 import { dutySheet } from '../sheets/duty.ts';
 import { inspectionSheet, recordSheet } from '../sheets/inspection.ts';
+import { type PrintedPhotographs, photographsOf, withoutPictures } from '../sheets/photographs.ts';
 import { setupSheet } from '../sheets/setup.ts';
 import { setupScene } from '../sheets/setup-sketch.ts';
 import { sizesSheet } from '../sheets/sizes.ts';
@@ -18,25 +19,36 @@ import { summarySheet } from '../sheets/summary.ts';
 import { paintSvg } from '../svg/paint.ts';
 import { splitPages } from './pages.ts';
 import { printable, printableScene } from './printable.ts';
-import { typeset, typesetPicture } from './typeset.ts';
+import { type Files, typeset, typesetPicture } from './typeset.ts';
 
 export type { PacketInput } from '../sheets/context.ts';
 
 export function makePacket(input: PacketInput): Uint8Array {
-  return typeset(packetFiles(input));
+  return setWith(input, typeset);
 }
 
 /** The same packet as pictures, one a page. */
 export function packetPages(input: PacketInput): string[] {
-  return splitPages(typesetPicture(packetFiles(input)));
+  return splitPages(setWith(input, typesetPicture));
 }
 
-function packetFiles(input: PacketInput): Record<string, string> {
+/** A photograph that is damaged is told from a sound one only by the typesetter. */
+function setWith<T>(input: PacketInput, set: (files: Files) => T): T {
   const context: PacketContext = {
     ...input,
     assessment: withTriedRemedies(input.assessment, input.workshop),
     settings: presentSettings(input.job),
   };
+  const photographs = photographsOf(context);
+  try {
+    return set(packetFiles(context, photographs));
+  } catch (error) {
+    if (Object.keys(photographs.files).length === 0) throw error;
+    return set(packetFiles(context, withoutPictures(photographs)));
+  }
+}
+
+function packetFiles(context: PacketContext, photographs: PrintedPhotographs): Files {
   const pictures: Record<string, string> = {};
   const put = (file: string, scene: Scene): void => {
     pictures[file] = paintSvg(printableScene(scene));
@@ -49,11 +61,11 @@ function packetFiles(input: PacketInput): Record<string, string> {
     ...setupSheets(context, put),
     stopPointSheet(context),
     inspectionSheet(context),
-    recordSheet(context),
+    recordSheet(context, photographs.blocks),
   ]);
   const { lost } = printable([summarySheet(context, ''), rest]);
   const document = printable(documentOf(context, [summarySheet(context, lostWords(lost)), ...rest])).value;
-  return { ...pictures, 'packet.json': JSON.stringify(document) };
+  return { ...pictures, ...photographs.files, 'packet.json': JSON.stringify(document) };
 }
 
 function documentOf({ job }: PacketContext, sheets: readonly Sheet[]): PacketDocument {

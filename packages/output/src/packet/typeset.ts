@@ -7,6 +7,9 @@ import { fontFiles } from '../fonts.ts';
 const template = new URL('packet.typ', import.meta.url);
 const workspace = fileURLToPath(new URL('.', import.meta.url));
 
+/** What is set, and the pictures in it, by name. */
+export type Files = Readonly<Record<string, string | Uint8Array>>;
+
 /** Packets after which what was laid out for one is forgotten, if it was not wanted again. */
 const remembered = 6;
 
@@ -32,16 +35,16 @@ function getReady(): Ready {
 type Laid = NonNullable<ReturnType<NodeCompiler['compile']>['result']>;
 
 /** As PDF: the same files give the same bytes. @throws Error with what the typesetter says when it refuses */
-export function typeset(files: Readonly<Record<string, string>>): Uint8Array {
+export function typeset(files: Files): Uint8Array {
   return laidOut(files, (compiler, document) => compiler.pdf(document));
 }
 
 /** As one picture, all pages below each other. @throws Error with what the typesetter says when it refuses */
-export function typesetPicture(files: Readonly<Record<string, string>>): string {
+export function typesetPicture(files: Files): string {
   return laidOut(files, (compiler, document) => compiler.plainSvg(document));
 }
 
-function laidOut<T>(files: Readonly<Record<string, string>>, write: (compiler: NodeCompiler, document: Laid) => T): T {
+function laidOut<T>(files: Files, write: (compiler: NodeCompiler, document: Laid) => T): T {
   const { compiler, template: mainFileContent } = getReady();
   compiler.resetShadow();
   for (const [name, content] of Object.entries(files)) compiler.mapShadow(`${workspace}${name}`, Buffer.from(content));

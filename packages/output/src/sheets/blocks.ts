@@ -57,6 +57,15 @@ export interface FindingBlock {
   readonly helps: string;
 }
 
+export interface PrintedPicture {
+  readonly number: string;
+  readonly shows: string;
+  /** '' when none is entered. */
+  readonly place: string;
+  readonly file?: string | undefined;
+  readonly lacks?: string | undefined;
+}
+
 export type Block =
   | { readonly kind: 'heading'; readonly text: string }
   | { readonly kind: 'words'; readonly text: string; readonly tone: 'ink' | 'pencil' }
@@ -65,6 +74,8 @@ export type Block =
   | { readonly kind: 'standing'; readonly stages: readonly FactRow[] }
   | { readonly kind: 'notice'; readonly title: string; readonly lines: readonly string[] }
   | { readonly kind: 'picture'; readonly file: string; readonly describes: string; readonly height: number }
+  /** Side by side, each over its words; `lacks` says why one is not printed. */
+  | { readonly kind: 'photographs'; readonly pictures: readonly PrintedPicture[] }
   | { readonly kind: 'contents' }
   | { readonly kind: 'blanks'; readonly labels: readonly string[] }
   /** How the figures before it come about: for the screen, where it is asked for; paper has no room for it. */

@@ -11,6 +11,8 @@ export interface PacketInput {
   readonly assessment: Assessment;
   /** What the readings say the part was meant to be; undefined while there are none, or while that is not worked out yet. */
   readonly recovered: RecoverResult | undefined;
+  /** The photographs by the hash of their content, undefined for one that is not there; left out where none can be had. */
+  readonly picture?: ((hash: string) => Uint8Array | undefined) | undefined;
 }
 
 export interface PacketContext extends PacketInput {

@@ -26,7 +26,8 @@ export function inspectionSheet(context: PacketContext): Sheet {
   };
 }
 
-export function recordSheet(context: PacketContext): Sheet {
+/** @param photographs  what is printed of them, made beforehand */
+export function recordSheet(context: PacketContext, photographs: readonly Block[]): Sheet {
   const { proofTests } = context.assessment.inspection;
   return {
     kind: 'text',
@@ -52,6 +53,7 @@ export function recordSheet(context: PacketContext): Sheet {
         labels: ['Made by', 'Date', 'Material certificate or heat', 'Mass of the part', 'Inspected by', 'Fitted on'],
       },
       { kind: 'blanks', labels: ['What was done otherwise than planned, and why'] },
+      ...photographs,
     ],
   };
 }

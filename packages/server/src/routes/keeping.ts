@@ -1,10 +1,10 @@
 /** Everything as one file and back, one job as one file and back, and whether the data is whole. */
 import { createReadStream } from 'node:fs';
-import { readFile, rm } from 'node:fs/promises';
+import { rm } from 'node:fs/promises';
 import { StoreError } from '@sparewright/store/store-error';
 import { type Context, Hono } from 'hono';
 import { z } from 'zod';
-import { bodyToFile, queryAs, refuseDeep } from '../body.ts';
+import { bodyToFile, queryAs } from '../body.ts';
 import { refuse } from '../refusal.ts';
 import type { Workbench } from '../workbench.ts';
 import { download } from './download.ts';
@@ -36,7 +36,9 @@ export function keepingRoutes({ data, events }: Workbench): Hono {
 
   app.get('/backup', async (c) => {
     const path = data.passing();
-    const { problems, bytes } = await data.whileOpen((store) => store.backup(path));
+    const { problems, bytes } = await data.whileOpen(({ folder }) =>
+      data.longWork.run('backup', { folder, target: path }),
+    );
     const day = new Date().toISOString().slice(0, 10);
     return c.body(fileOnce(path), 200, {
       ...download('application/vnd.sqlite3', `sparewright-${day}.backup`),
@@ -56,9 +58,9 @@ export function keepingRoutes({ data, events }: Workbench): Hono {
 
   app.post('/import', (c) =>
     withUpload(c, largestArchive, async (path) => {
-      const text = await readFile(path, 'utf8');
-      refuseDeep(text);
-      const { id, revision } = data.store.archives.import(text);
+      const { id, revision } = await data.whileOpen(async ({ archives, folder }) =>
+        archives.adopt(await data.longWork.run('prepareImport', { from: path, folder })),
+      );
       events.tell({ kind: 'created', id });
       return c.json({ id, revision, document: data.store.jobs.get(id).document }, 201);
     }),

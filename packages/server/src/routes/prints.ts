@@ -3,7 +3,7 @@ import { gunzipSync } from 'node:zlib';
 import { drawingOf } from '@sparewright/output/page/job-page';
 import { type Context, Hono } from 'hono';
 import type { StoredJob } from '../assessments.ts';
-import type { Paper, Tasks } from '../long-work.ts';
+import type { Paper, Tasks, ToPrint } from '../long-work.ts';
 import { refuse } from '../refusal.ts';
 import type { Workbench } from '../workbench.ts';
 import { download, fileName } from './download.ts';
@@ -15,7 +15,7 @@ export function printRoutes({ assessments, data }: Workbench): Hono {
 
   function pagesOf(at: StoredJob, paper: Paper): Promise<Pages> {
     if (looked?.at !== at || looked.paper !== paper) {
-      const pages = data.longWork.run('pages', { of: toPrint(at), paper });
+      const pages = data.longWork.run('pages', { of: toPrint(at, data.store.folder), paper });
       looked = { at, paper, pages };
       // What failed is tried anew by whoever asks next.
       pages.catch(() => {
@@ -29,7 +29,7 @@ export function printRoutes({ assessments, data }: Workbench): Hono {
     const found = assessments.ofJob(c.req.param('id'));
     const paper = paperOf(c, found);
     if (paper === undefined) return refusePaper(c);
-    const bytes = await data.longWork.run('packet', { of: toPrint(found), paper });
+    const bytes = await data.longWork.run('packet', { of: toPrint(found, data.store.folder), paper });
     const name = `${fileName(found.job.title)}-packet-${paper}.pdf`;
     return c.body(bytes, 200, download('application/pdf', name));
   });
@@ -84,6 +84,6 @@ function refusePaper(c: Context): Response {
 }
 
 /** What is not printed is not handed over. */
-function toPrint({ job, workshop, assessment }: StoredJob): Pick<StoredJob, 'job' | 'workshop' | 'assessment'> {
-  return { job, workshop, assessment };
+function toPrint({ job, workshop, assessment }: StoredJob, folder: string): ToPrint {
+  return { job, workshop, assessment, folder };
 }
