@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { fullWorkshop } from '../../test/arbitrary-workshop.ts';
+import { clampedWork, workSide } from '../lathe/chain.ts';
+import { knownLathe } from '../lathe/judge.ts';
 import { type WorkshopDocument, workshopSchema } from '../lathe/schema.ts';
 import { definePart } from '../part/define-part.ts';
 import { type PartDocument, partSchema } from '../part/schema.ts';
+import { centreAsGrip } from './held-beam.ts';
 import { giveOver } from './hold.ts';
 import { planRoute } from './plan-route.ts';
 import type { RouteResult } from './route-result.ts';
@@ -86,6 +89,7 @@ const shaft = (side: string | number, ends: readonly [number, number], collar = 
   { kind: 'cylinder', id: 'collar', diameter: collar, length: 10 },
   { kind: 'cylinder', id: 'right', diameter: side, length: ends[1] },
 ];
+const middleValues = () => knownLathe(workshopSchema('mm').parse(fullWorkshop)).middle;
 const kinds = (route: RouteResult, setup: string) =>
   route.operations.filter((o) => o.setup === setup).map((o) => o.kind);
 
@@ -172,6 +176,25 @@ describe('between centres, common practice', () => {
     const bends = 200 ** 3 / (modulus * (Math.PI / 64) * 10 ** 4);
     expect(own('between centres') / (bends / 48)).toBeCloseTo(1, 1);
     expect(own('in the chuck') / ((7 * bends) / 768)).toBeCloseTo(1, 1);
+  });
+
+  test('on the lathe it gives as a beam on two springs, the centres', () => {
+    // Push in the middle: L³/48EI, and a quarter of what each end gives; the spindle's end has the spindle behind its centre.
+    const values = middleValues();
+    const work = {
+      sections: [{ from: 0, to: 200, outerDiameter: 16 }],
+      youngsModulus: 206_000,
+      poissonRatio: 0.3,
+      density: 7.85e-6,
+      gripLength: centreAsGrip,
+      centreAt: 200,
+    };
+    const [gives] = workSide(values, work, clampedWork(work, [100]));
+    const spindleEnd = 1 / (1000 * values.spindleRadial) + 1 / (1000 * values.grip * centreAsGrip);
+    const own = 200 ** 3 / (48 * work.youngsModulus * (Math.PI / 64) * 16 ** 4);
+    const simple = own + (spindleEnd + 1 / (1000 * values.tailstock)) / 4;
+    expect((gives ?? 0) / simple).toBeGreaterThan(0.98);
+    expect((gives ?? 0) / simple).toBeLessThan(1.02);
   });
 });
 

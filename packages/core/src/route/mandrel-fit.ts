@@ -47,7 +47,7 @@ export function pressedPressure({ bore, outer, interference, ring, plug }: Press
  * @returns moment T [N·mm]
  * @source roymech-cylinders
  * @valid even pressure all along
- * @example slipMoment(97.65, 8, 15, 0.12) → 17671
+ * @example slipMoment(97.65, 8, 15, 0.12) → 17670
  */
 export function slipMoment(pressure: MPa, bore: Mm, length: Mm, friction: number): number {
   return (Math.PI * bore ** 2 * length * pressure * friction) / 2;
