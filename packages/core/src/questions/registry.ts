@@ -1,6 +1,7 @@
 /** The one list of everything that can be asked. A folder with questions exports an array; here the arrays are strung together. */
 
 import type { z } from 'zod';
+import { benchQuestions } from '../bench/questions.ts';
 import { cuttingQuestions } from '../cutting/questions.ts';
 import { dutyQuestions } from '../duty/questions.ts';
 import { evidenceQuestions } from '../evidence/questions.ts';
@@ -41,6 +42,7 @@ export const questions: readonly Question[] = [
   ...partQuestions,
   ...latheQuestions,
   ...routeQuestions,
+  ...benchQuestions,
   ...jobQuestions,
 ];
 
