@@ -21,8 +21,8 @@ export function threadTable(input: ThreadInput & { readonly id: string; readonly
       { key: 'done', title: 'done', unit: '', blank: true },
     ],
     rows: plan.passes.map(({ name, setting, depth }) => ({
-      // A name and its number stay on one line.
-      pass: name.replace(' ', '\u00a0'),
+      // Narrow columns have no room for which of the spring passes it is.
+      pass: name.replace(/ \d+$/, ''),
       turns: setting.turns,
       divisions: setting.divisions,
       depth,
