@@ -69,6 +69,11 @@ export function createApp(parts: AppParts): Hono {
   });
   app.post('/api/ask/:name', takesJson, async (c) => c.json(ask(c.req.param('name'), await jsonBody(c))));
 
+  // What the screens are made of, for the browser that keeps them.
+  app.get('/screens.json', (c) => {
+    c.header('cache-control', 'no-store');
+    return c.json([...screens.keys()].filter((path) => path !== '/' && path !== '/service-worker.js'));
+  });
   app.all('/api/*', (c) => refuse(c, 404, 'There is no such address.'));
   app.get('*', (c) => {
     if (screens.size === 0) return c.text('The screens are not built yet: run `npm run build`, then start again.', 503);

@@ -4,6 +4,7 @@ import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
 import { keepDelivering } from './bench/deliver.ts';
 import { loadAhead } from './later.tsx';
+import { keepScreens } from './save/keep-screens.ts';
 import { applyTheme } from './use-theme.ts';
 
 applyTheme();
@@ -18,4 +19,7 @@ createRoot(place).render(
 
 /** From the first picture until what else there is may be loaded [ms]. */
 const rest = 1500;
-setTimeout(loadAhead, rest);
+setTimeout(() => {
+  loadAhead();
+  keepScreens();
+}, rest);

@@ -53,6 +53,10 @@ export function TapFile({ form }: { readonly form: Form }) {
           {said}
         </span>
       </p>
+      <p className="secondary">
+        A telephone mostly records m4a, which is not taken: set its recorder to WAV, or save the recording as WAV with
+        any sound program.
+      </p>
       {heard && heard.tones.length > 0 && (
         <ul className="tones">
           {heard.tones.map((t) => (

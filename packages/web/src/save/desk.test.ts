@@ -234,6 +234,21 @@ describe('a change', () => {
   });
 });
 
+test('what lies in the outbox is opened while the server is away, and delivered when it is back', async () => {
+  const letter = { base: 1, baseDocument: { guide: '6', head: '8' }, document: { guide: '7', head: '8' } };
+  localStorage.setItem('sparewright.outbox.job.pin', JSON.stringify(letter));
+  vi.stubGlobal('fetch', () => Promise.reject(new TypeError('away')));
+  const { desk, state } = await opened();
+  await vi.advanceTimersByTimeAsync(5000);
+  expect(state()).toMatchObject({ view: letter.document, standing: 'kept here', trouble: '' });
+  server.save({ guide: '6', head: '9' });
+  vi.stubGlobal('fetch', (address: string, init: RequestInit) => server.answer(address, init));
+  await vi.advanceTimersByTimeAsync(5000);
+  expect(server.document).toEqual({ guide: '7', head: '9' });
+  expect(state()).toMatchObject({ document: { guide: '7', head: '9' }, standing: 'merged' });
+  desk.close();
+});
+
 test('a restored backup is shown by itself, though its revisions are older', async () => {
   const { desk, type, state } = await opened();
   type('guide', '7');

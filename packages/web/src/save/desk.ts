@@ -49,6 +49,7 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
       saved = await readStored(address, closed.signal);
     } catch (error) {
       if (closed.signal.aborted) return;
+      if (isSilence(error) && (await openLetter())) return;
       set({ trouble: messageOf(error) });
       if (isSilence(error)) later.in(retry, 'open', () => void open());
       return;
@@ -59,6 +60,17 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
     if (letter) void deliver();
     else if (state.standing === 'opening') set({ standing: 'saved' });
     void learnSteps();
+  }
+
+  /** While the server is away there is at least what it does not have yet. @returns false when there is none */
+  async function openLetter(): Promise<boolean> {
+    const letter = letterOf(key);
+    if (!letter) return false;
+    saved = { revision: letter.base, document: letter.baseDocument };
+    set({ revision: letter.base, document: letter.document, standing: 'kept here' });
+    later.in(retry, 'deliver', () => void deliver());
+    await look();
+    return true;
   }
 
   /** Makes the view of what is typed; once it is understood and has stood for `patience` [ms], it is kept. */
@@ -110,7 +122,8 @@ export function openDesk<View>({ key, address, check, concerns, whenStale, tell 
 
   function keep(document: Json): void {
     if (!saved) return;
-    if (same(document, saved.document) && !sending) {
+    // A letter on its way holds something else; once it has arrived there is none.
+    if (same(document, saved.document) && !(sending && letterOf(key))) {
       dropLetter(key);
       if (state.standing !== 'merged') set({ standing: 'saved' });
       return;

@@ -38,10 +38,13 @@ function connect(): EventSource {
     });
   // More happened than the server could tell: the same as having been away.
   events.addEventListener('missed', () => all({ kind: 'back' }));
-  let opened = false;
+  let wasAway = false;
+  events.addEventListener('error', () => {
+    wasAway = true;
+  });
   events.addEventListener('open', () => {
-    if (opened) all({ kind: 'back' });
-    opened = true;
+    if (wasAway) all({ kind: 'back' });
+    wasAway = false;
   });
   return events;
 }
