@@ -84,16 +84,7 @@ function firstChoice(way: Way, taken: boolean): HoldingChoice {
   };
 }
 
-function laterChoices({ seconds, wish, holdings }: Way): HoldingChoice[] {
-  if (seconds.length === 0)
-    return holdings.slice(1).map(({ setup, handling }) => ({
-      setup: setup.id,
-      how: setup.title,
-      wish,
-      taken: true,
-      cost: handling,
-      why: ['goes with the way of the first setup'],
-    }));
+function laterChoices({ seconds, wish }: Way): HoldingChoice[] {
   return seconds.map((s, i) => ({
     setup: 'setup-2',
     how: s.how,

@@ -1,14 +1,21 @@
 /** What the planner has to say about the way the work is held. */
 import type { Finding } from '../finding.ts';
+import type { Lathe } from '../lathe/schema.ts';
 import type { PartResult } from '../part/part-result.ts';
+import type { Mm } from '../units/quantities.ts';
 import { driveFindings, squeezeFindings } from './grip-findings.ts';
 import { facedRatio, type Holding, isFacedFarOut, slender, takesCentre } from './hold.ts';
 import type { Realised } from './realise.ts';
 
-export function holdingFindings(part: PartResult, holding: Holding, realised: readonly Realised[]): Finding[] {
+export function holdingFindings(
+  part: PartResult,
+  { spindleBore }: Lathe,
+  holding: Holding,
+  realised: readonly Realised[],
+): Finding[] {
   return [
     ...(holding.makeshift ? [nothingToGrip(part, holding)] : []),
-    ...support(part, holding),
+    ...support(part, holding, spindleBore),
     ...(holding.makeshift || holding.setup.held !== 'in the chuck' ? [] : grip(part, holding)),
     ...driveFindings(holding, realised),
     ...squeezeFindings(part, holding, realised),
@@ -31,7 +38,7 @@ function nothingToGrip(part: PartResult, { setup }: Holding): Finding {
   };
 }
 
-function support(part: PartResult, holding: Holding): Finding[] {
+function support(part: PartResult, holding: Holding, spindleBore: Mm): Finding[] {
   const { setup, ends } = holding;
   if (setup.held !== 'in the chuck') return setup.tailstock ? [] : slenderMandrel(holding);
   if (ends.centred)
@@ -45,7 +52,7 @@ function support(part: PartResult, holding: Holding): Finding[] {
         because: [],
         remedies: [],
       },
-      ...facedFarOut(setup),
+      ...facedFarOut(setup, spindleBore),
     ];
   if (!slender(holding.sections, setup.endOut, holding.jaw)) return [];
   return [
@@ -88,7 +95,7 @@ function slenderMandrel({ sections, setup, jaw }: Holding): Finding[] {
 }
 
 /** The end is faced and centred before the tailstock can hold it. */
-function facedFarOut(setup: Holding['setup']): Finding[] {
+function facedFarOut(setup: Holding['setup'], spindleBore: Mm): Finding[] {
   const limit = facedRatio * setup.grip.diameter;
   if (!isFacedFarOut(setup)) return [];
   return [
@@ -100,7 +107,9 @@ function facedFarOut(setup: Holding['setup']): Finding[] {
       says: 'The end is faced and centred far out of the jaws, before the tailstock can support it.',
       because: [{ what: 'standing out', value: setup.out, unit: 'mm', limit, source: 'common-practice' }],
       remedies: [
-        'Face and centre it first with the work pushed back through the spindle, then let it out',
+        setup.grip.diameter <= spindleBore
+          ? 'Face and centre it first with the work pushed back through the spindle, then let it out'
+          : 'File the sawn end square, mark its centre and drill the centre hole on a drilling machine, then touch it up here',
         'Steady it beside the end',
         'Slow speed and light cuts, hand near the switch',
       ],

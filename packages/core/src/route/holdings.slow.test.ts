@@ -69,7 +69,9 @@ function checked(document: PartDocument, unit: 'mm' | 'in', bench: unknown, wish
   expect(outOfOrder(route)).toEqual([]);
   expect(dangling(route)).toEqual([]);
   expect(wrongShapes(part, route)).toEqual([]);
-  for (const { id } of route.setups) expect(route.holdings.filter((h) => h.setup === id && h.taken)).toHaveLength(1);
+  // Between centres one way settles all setups.
+  const weighed = route.setups.some((s) => s.held === 'between centres') ? ['setup-1'] : route.setups.map((s) => s.id);
+  for (const id of weighed) expect(route.holdings.filter((h) => h.setup === id && h.taken)).toHaveLength(1);
   return route;
 }
 

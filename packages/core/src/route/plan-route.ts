@@ -90,7 +90,7 @@ function planAsWished(part: PartResult, workshop: Workshop, wishes: RouteWishes 
     findings: [
       ...findings,
       ...wishFindings(wishes, drafts),
-      ...holdings.flatMap((h) => holdingFindings(part, h, realised)),
+      ...holdings.flatMap((h) => holdingFindings(part, workshop.lathe, h, realised)),
       ...realised.flatMap((r) => r.findings),
     ],
   };

@@ -206,7 +206,7 @@ export interface HoldingChoice {
 
 export interface RouteResult {
   readonly stock: Stock | undefined;
-  /** Ways to hold the work, setup by setup, the cheapest first. */
+  /** Ways to hold the work, the best first; only of setups where there is a choice: the others go with the first. */
   readonly holdings: readonly HoldingChoice[];
   readonly setups: readonly Setup[];
   readonly operations: readonly Operation[];
