@@ -22,7 +22,10 @@ export function placeAcross(board: Board, mark: Across, zones: readonly Zone[]):
   const best = cheapest(
     new PriceQueue(zones.flatMap((zone, i) => candidates(mark, zone, laterZone * i))),
     ({ shelf, zone }, enough) => troubleOf(board, outside(mark, shelf.elbow, zone), shelf, enough),
-    ({ shelf, zone }) => mayStand(board, shelf, whole(mark, shelf.elbow, zone), zone.inside),
+    ({ shelf, zone }) => {
+      const line = whole(mark, shelf.elbow, zone);
+      return board.isClearOfText(line) && mayStand(board, shelf, line, zone.inside);
+    },
   );
   if (!best) return false;
   const { shelf, zone } = best.candidate;

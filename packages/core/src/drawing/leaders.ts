@@ -54,10 +54,19 @@ export function placeNote(board: Board, note: Note, zones: readonly Zone[]): boo
 /** The same, where a note touches other points in each zone. */
 export function placeBest(board: Board, ways: readonly { readonly note: Note; readonly zone: Zone }[]): boolean {
   const nearest = ways.flatMap(({ note, zone }, i) => directions(note, zone, laterZone * i).flatMap((d) => at(d, 0)));
+  /** Directions in which a leader has met a text or the bounds: a longer one meets them too. */
+  const closed = new Set<Direction>();
   const best = cheapest(
-    new PriceQueue(nearest, ({ direction, row }) => at(direction, row + 1)[0]),
+    new PriceQueue(nearest, ({ direction, row }) => (closed.has(direction) ? undefined : at(direction, row + 1)[0])),
     ({ direction: { touch }, shelf }, enough) => troubleOf(board, { a: touch, b: shelf.elbow }, shelf, enough),
-    ({ direction: { touch, zone }, shelf }) => mayStand(board, shelf, { a: touch, b: shelf.elbow }, zone.inside),
+    ({ direction, shelf }) => {
+      const { touch, zone } = direction;
+      const leader = { a: touch, b: shelf.elbow };
+      if (isWithin(shelf.elbow.x, zone) && board.isClearOfText(leader))
+        return mayStand(board, shelf, leader, zone.inside);
+      closed.add(direction);
+      return false;
+    },
   );
   if (!best) return false;
   const { direction, shelf } = best.candidate;
@@ -67,6 +76,8 @@ export function placeBest(board: Board, ways: readonly { readonly note: Note; re
   drawShelf(board, shelf, note.of);
   return true;
 }
+
+const isWithin = (x: Mm, { inside }: Zone): boolean => x >= inside.left && x <= inside.right;
 
 /** A leader from one point, going one way: the farther out its shelf is, the dearer. */
 interface Direction {

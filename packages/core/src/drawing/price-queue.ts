@@ -1,6 +1,6 @@
 /**
  * Things by their price, the cheapest first, of equal ones the first given: a heap, for mostly only the first few are wanted.
- * A thing may stand for a row of ever dearer ones: the next of its row is made only when it has been taken.
+ * A thing may stand for a row of ever dearer ones: the next of its row is made only when the one after it is asked for.
  */
 export class PriceQueue<T extends { readonly price: number }> {
   readonly #things: T[];
@@ -9,6 +9,8 @@ export class PriceQueue<T extends { readonly price: number }> {
   /** Indices; none is dearer than the two below it. */
   readonly #heap: Uint32Array;
   #size: number;
+  /** The cheapest has been given and still lies at the top. */
+  #given = false;
 
   /** @param nextOf  what follows a thing in its row, no cheaper than it; nothing when left out */
   constructor(things: readonly T[], nextOf: (thing: T) => T | undefined = () => undefined) {
@@ -28,11 +30,17 @@ export class PriceQueue<T extends { readonly price: number }> {
 
   /** The cheapest that is left; undefined when none is. */
   next(): T | undefined {
-    if (this.#size === 0) return undefined;
+    if (this.#given) this.#goOn();
+    this.#given = this.#size > 0;
+    return this.#given ? this.#things[this.#heap[0] ?? 0] : undefined;
+  }
+
+  /** Puts what follows the one that was given in its place. */
+  #goOn(): void {
     const heap = this.#heap;
     const index = heap[0] ?? 0;
-    const first = this.#things[index];
-    const next = first && this.#nextOf(first);
+    const given = this.#things[index];
+    const next = given && this.#nextOf(given);
     if (next) {
       this.#things[index] = next;
       this.#prices[index] = next.price;
@@ -41,7 +49,6 @@ export class PriceQueue<T extends { readonly price: number }> {
       heap[0] = heap[this.#size] ?? 0;
     }
     this.#sink(0);
-    return first;
   }
 
   #sink(from: number): void {

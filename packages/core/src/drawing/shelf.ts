@@ -39,6 +39,7 @@ export function rowHeights(zone: Zone): Mm[] {
   return Array.from({ length: Math.max(0, zone.rows) }, (_, row) => zone.first + zone.outward * pitch * row);
 }
 
+/** Whether a shelf may stand at the end of a leader; whether the leader itself may run there is for the caller to see. */
 export function mayStand(board: Board, shelf: Shelf, leader: Stretch, inside: Box): boolean {
   const { elbow: at } = shelf;
   // Most places that are tried are out of bounds; that is seen without making anything.
@@ -49,7 +50,6 @@ export function mayStand(board: Board, shelf: Shelf, leader: Stretch, inside: Bo
   if (!whole || !within(whole, inside) || !within({ ...whole, left: elbow.x, right: elbow.x }, inside)) return false;
   return (
     boxes.every((box) => board.isFree(box)) &&
-    board.isClearOfText(leader) &&
     board.isClearOfText({ a: elbow, b: shelfEnd(shelf) }) &&
     !boxes.some((box) => passesThrough(leader, grown(box, 0.3)))
   );
