@@ -41,6 +41,7 @@ export function performThread(
     ...(cutter && side === 'internal' && !worksInside(cutter) ? [insideCutter(draft, thread.minorDiameter)] : []),
     ...(cutter ? noseFindings(draft, placed, cutter, plan.full.own, root) : []),
     ...runOut.findings,
+    ...(isTapered(placed) ? [taperThread(draft, placed)] : []),
     ...gears.findings,
   ];
   const more = [...runOut.notes, ...gears.notes];
@@ -58,6 +59,27 @@ export function performThread(
       ...(plan.way.way === 'straight' ? [] : [`angle gauge to set the top slide ${degrees(plan.way.angle)}° over`]),
     ],
     why: [`${slowest} rpm, the slowest: there must be time to draw out at the end.`, plan.way.why, ...gears.why],
+  };
+}
+
+function isTapered({ thread }: PlacedThread): boolean {
+  return thread.family === 'npt' || thread.family === 'pipe-taper';
+}
+
+/** The saddle runs parallel: without more the table cuts a parallel thread. */
+function taperThread({ id }: Draft, { thread }: PlacedThread): Finding {
+  return {
+    id: 'route.thread-taper',
+    level: 'caution',
+    stage: 'route',
+    at: id,
+    says: `${thread.designation} tapers by 1 in 16; the saddle alone cuts it parallel. The depths and the reading over wires hold where its diameter is the basic one.`,
+    because: [],
+    remedies: [
+      'Set the tailstock over and cut it between centres',
+      'Use a taper turning attachment',
+      'Cut it with a die, after turning the cone',
+    ],
   };
 }
 

@@ -215,3 +215,17 @@ test('a wish for the way of infeed changes the table, and is told with the opera
   expect(title(way('along the flank'))).toBe('Thread M12x1.5, by the top slide');
   expect(way('straight').thread?.wish?.infeed).toBe('straight');
 });
+
+test('a taper thread is said to want more than the saddle', () => {
+  const pipe: PartDocument = {
+    name: 'plug',
+    material: '303',
+    outside: [
+      { id: 'head', kind: 'cylinder', diameter: 24, length: 12 },
+      { id: 'screw-cone', kind: 'cone', startDiameter: 13.7, endDiameter: 12.7, length: 16 },
+    ],
+    threads: [{ id: 'screw', on: 'screw-cone', designation: '1/4 NPT', from: 'end' }],
+  };
+  expect(ids(plan(pipe).found)).toContain('route.thread-taper');
+  expect(ids(plan(stem(20)).found)).not.toContain('route.thread-taper');
+});

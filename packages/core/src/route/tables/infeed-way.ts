@@ -47,9 +47,7 @@ export function infeedWay(thread: Thread, slideHasDial: boolean, wish: Way | und
   const angle = flankInfeedAngle(thread.flankAngle);
   if (wish === 'along the flank') return { way: 'along the flank', angle, why: 'Fed along the flank, as wished.' };
   if (thread.family === 'npt' || thread.family === 'pipe-taper')
-    return straight(
-      'Fed straight in: the top slide is wanted for nothing else, and a taper thread is cut along its cone.',
-    );
+    return straight('Fed straight in, as is usual for a taper thread.');
   if (thread.starts > 1)
     return straight('Fed straight in: the top slide lies along the work, to set on from one start to the next.');
   if (thread.pitch <= straightUpTo + 1e-9)

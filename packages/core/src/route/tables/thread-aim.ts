@@ -16,13 +16,13 @@ interface Aim {
   readonly why: string;
 }
 
-/** Crest and pitch diameter to aim at: the middle of their limits where the standard gives limits, else the basic sizes. */
+/** Crest and pitch diameter to aim at: the middle of their limits where the standard gives limits; the crest is the one that was turned. */
 export function threadAim(thread: Thread, side: Side): Aim {
+  const crest = crestAim(thread, side)?.aim ?? (side === 'external' ? thread.majorDiameter : thread.minorDiameter);
   try {
     const limits = threadLimits(thread, side);
-    const crest = preTurnedDiameter(thread, side);
     return {
-      crest: crest.diameter,
+      crest,
       pitch: (limits.pitch.max + limits.pitch.min) / 2,
       pitchLimits: limits.pitch,
       why: `Limits for class ${limits.toleranceClass}.`,
@@ -30,9 +30,9 @@ export function threadAim(thread: Thread, side: Side): Aim {
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     return {
-      crest: side === 'external' ? thread.majorDiameter : thread.minorDiameter,
+      crest,
       pitch: thread.pitchDiameter,
-      why: 'No limits are held for this thread: basic sizes, to be fitted to the mate.',
+      why: 'No limits are held for this thread: the basic pitch diameter is aimed at, to be fitted to the mate.',
     };
   }
 }

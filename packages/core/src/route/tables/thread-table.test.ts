@@ -215,3 +215,13 @@ test('what the micrometer should read when it is first put over the wires is wha
   expect(Number(first) - Number(target)).toBeCloseTo(2 * (full.depth - at), 2);
   expect(Number(first)).toBeGreaterThan(Number(target));
 });
+
+test('the depth is reckoned from the crest that is turned first, where the standard holds no limits too', () => {
+  for (const designation of ['M16x4 P2', 'M300x8', '1/4 NPT', 'M10', '3/8 BSF']) {
+    const thread = parseThread(designation);
+    const crest = crestAim(thread, 'external')?.aim;
+    if (crest === undefined) continue;
+    expect(planOf(designation).full.crestDiameter, designation).toBe(crest);
+  }
+  expect(crestAim(parseThread('M16x4 P2'), 'external')?.aim).toBeCloseTo(15.8, 6);
+});
