@@ -2,19 +2,18 @@
 import { DomainError } from '../../errors.ts';
 import type { PlacedThread } from '../../part/part-result.ts';
 import { depthAlongSlide, infeedSteps } from '../../standards/threads/cutting-geometry.ts';
-import { usualPasses } from '../../standards/threads/passes.ts';
+import { firstInfeedLimit, usualPasses } from '../../standards/threads/passes.ts';
 import type { Mm } from '../../units/quantities.ts';
 import { type Dial, type DialSetting, dialSetting } from './dial.ts';
 import { type InfeedWay, infeedWay } from './infeed-way.ts';
 import { type CutTo, cutTo } from './thread-aim.ts';
 
-/**
- * Passes on a light lathe over the most that makers of threading tools advise; `common practice`, and enough to keep the first infeed
- * under the one they print for stainless steel.
- */
+/** Passes on a light lathe over the most that makers of threading tools advise; `common practice`. */
 const lightLathe = 1.75;
 /** First depth of cut on a light lathe where no pass count is published, on the radius; `common practice`. */
 const firstInfeed: Mm = 0.2;
+/** Greatest infeed of any pass, on the radius [SUMI-p404]. */
+const deepest: Mm = 0.5;
 /** Passes at full depth to clear what gave way; `common practice`. */
 const springPasses = 2;
 /** The least infeed of a carbide edge, which rubs and hardens the work below it, and takes no pass without infeed [TUNGALOY-p1636]. */
@@ -87,13 +86,19 @@ function noThinner(depths: readonly Mm[], least: Mm): Mm[] {
   return kept;
 }
 
-/** Passes of equal chip section. */
+/** Passes of equal chip section, so many that the first goes no deeper than printed. With steps t√(i/n) the first is t/√n. */
 function passCount(pitch: Mm, depth: Mm): number {
+  const asPrinted = published(() => Math.ceil(lightLathe * usualPasses(pitch).most));
+  const first = published(() => firstInfeedLimit(pitch, 'stainless steel')) ?? (asPrinted ? deepest : firstInfeed);
+  return Math.min(60, Math.max(4, asPrinted ?? 0, Math.ceil((depth / first) ** 2)));
+}
+
+/** What is printed, where anything is. */
+function published(value: () => number): number | undefined {
   try {
-    return Math.max(4, Math.ceil(lightLathe * usualPasses(pitch).most));
+    return value();
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
-    // With steps t√(i/n) the first is t/√n.
-    return Math.min(60, Math.max(4, Math.ceil((depth / firstInfeed) ** 2)));
+    return undefined;
   }
 }
