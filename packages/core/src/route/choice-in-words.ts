@@ -50,13 +50,17 @@ function stopped({ raise, next, breaks }: Binding, numbers: CutNumbers): string 
     : 'In fewer passes the one before would not tell what the last will do.';
 }
 
-/** A cut by hand: the speed it may have, and what it asks of drive and work. */
-export function handCutInWords(cut: CutNumbers, published: MetrePerMinute): string {
+/** A cut by hand: the speed it may have, and what it asks of drive and work; a step of a curve gives way on its length. */
+export function handCutInWords(
+  cut: CutNumbers,
+  published: MetrePerMinute,
+  on: 'diameter' | 'length' = 'diameter',
+): string {
   const slower =
     cut.cuttingSpeed > published
       ? `more than the ${fine(published)} published, but the slowest there is`
       : `of ${fine(published)} published`;
-  return `${cut.speed} rpm, ${fine(cut.cuttingSpeed)} m/min ${slower}; by hand about ${fine(cut.feed)} mm a turn. It takes ${percent(cut.powerShare)} of the drive and pushes the work ${length(cut.bending)} on the diameter.`;
+  return `${cut.speed} rpm, ${fine(cut.cuttingSpeed)} m/min ${slower}; by hand about ${fine(cut.feed)} mm a turn. It takes ${percent(cut.powerShare)} of the drive and pushes the work ${length(cut.bending)} on the ${on}.`;
 }
 
 function length(value: Mm): string {

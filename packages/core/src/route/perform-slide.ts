@@ -81,7 +81,7 @@ export function performCone(
     cut,
     cutting: table.rows.length * (time + 15) + 600,
     tables: [table],
-    why: slideWhy(scene, cutter, cut),
+    why: slideWhy(scene, cutter, cut, 'diameter'),
     findings: [
       ...(travel !== undefined && travel < side ? [longerThanSlide(draft, side, travel)] : []),
       ...(cut ? strokeFindings(draft, cut, slowestOf(workshop.lathe)) : []),
@@ -158,7 +158,7 @@ export function performCurve(
     tables: [table, ...(corners ? [corners.table] : [])],
     findings: [...findings, ...(cut ? strokeFindings(draft, cut, slowestOf(workshop.lathe)) : [])],
     why: [
-      ...slideWhy(scene, cutter, cut),
+      ...slideWhy(scene, cutter, cut, 'length'),
       ...(corners
         ? [
             `The second table, if wanted, takes the corners off with the top slide: ${corners.after.toFixed(2)} mm is then left to file instead of ${corners.before.toFixed(2)} mm.`,
@@ -180,9 +180,14 @@ function noDialAlong(draft: Draft): Finding {
   };
 }
 
-function slideWhy({ machining }: Scene, cutter: Cutter, cut: CutNumbers | undefined): string[] {
+function slideWhy(
+  { machining }: Scene,
+  cutter: Cutter,
+  cut: CutNumbers | undefined,
+  on: 'diameter' | 'length',
+): string[] {
   const published = machining && speedRange(machining.data, cutter.material, 'finish');
-  return cut && published ? [handCutInWords(cut, published.high)] : [];
+  return cut && published ? [handCutInWords(cut, published.high, on)] : [];
 }
 
 interface Stroke {
