@@ -10,6 +10,7 @@ import type { Draft, Task } from './draft.ts';
 import type { Holding } from './hold.ts';
 import { nothing, type Outcome, type Scene } from './outcome.ts';
 import type { OperationWish } from './route-result.ts';
+import { stretchFrom, stretchNote } from './tables/stretch.ts';
 import { planThread } from './tables/thread-plan.ts';
 import { threadTable } from './tables/thread-table.ts';
 import { gearsForThread } from './thread-gears.ts';
@@ -44,7 +45,8 @@ export function performThread(
     ...(isTapered(placed) ? [taperThread(draft, placed)] : []),
     ...gears.findings,
   ];
-  const more = [...runOut.notes, ...gears.notes];
+  const along = stretchNote(stretchFrom(draft, scene.part.outline.length, holding.setup.endOut));
+  const more = [along, ...runOut.notes, ...gears.notes];
   const table = threadTable({ ...asked, id: `${draft.id}-table`, operation: draft.id, more });
   const lead = thread.pitch * thread.starts;
   return {
