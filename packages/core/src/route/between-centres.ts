@@ -11,15 +11,17 @@ import type { Mm, Newton } from '../units/quantities.ts';
 import { centreAsGrip } from './held-beam.ts';
 import {
   type End,
+  facedRatio,
   giveOver,
   type Holding,
   isFacedFarOut,
   nameOf,
   sectionsFrom,
   shortestBlankGrip,
+  slender,
   takesCentre,
 } from './hold.ts';
-import { facingAllowance, jawClearance, setupHandling } from './practice.ts';
+import { facingAllowance, finishingAllowance, jawClearance, setupHandling } from './practice.ts';
 import { friction } from './squeeze.ts';
 import { finishedWork } from './workpiece.ts';
 
@@ -67,10 +69,14 @@ export function betweenCentres(
   const rest = part.outside.filter((s) => !sections.includes(s));
   if (!isReached(part, rest, other) || diameter < chuck.from || diameter > chuck.to) return undefined;
   const farOut = diameter > lathe.spindleBore;
-  const blanks = [end, other].map((e, i) => inChuck(part, chuck, diameter, e, i + 1, farOut));
+  const blank = { part, chuck, diameter, farOut };
+  const roughs = roughedInChuck(blank, rest, other);
+  const blanks = [inChuck(blank, end, 1, []), inChuck(blank, other, 2, roughs)];
+  const [dogFirst] = other === 'left' ? rest : rest.toReversed();
+  const rough = roughs.length > 0 && dogFirst ? dogFirst.largest + finishingAllowance : diameter;
   const turned = [
-    between(part, chuck, end, 3, sections, undefined, diameter),
-    between(part, chuck, other, 4, rest, dogOn, diameter),
+    between(part, chuck, end, 3, { sections, roughs: sections }, undefined, rough),
+    between(part, chuck, other, 4, { sections: rest, roughs: rest.filter((s) => !roughs.includes(s)) }, dogOn, rough),
   ];
   const [first, ...others] = [...blanks, ...turned];
   if (!first || blanks.some((b) => b.setup.grip.length < shortestBlankGrip)) return undefined;
@@ -78,7 +84,7 @@ export function betweenCentres(
   return {
     holdings: [first, ...others],
     mark: dogOn.feature.role === 'sliding' || dogOn.feature.role === 'sealing' ? 'working surface' : undefined,
-    farOut: isFacedFarOut(first.setup),
+    farOut: blanks.some((b) => isFacedFarOut(b.setup)),
     stubby: part.outline.length < stubbyRatio * part.outline.largestDiameter,
     give: Math.max(...turned.map((h) => giveOver(part, work, h, 0, part.outline.length))),
   };
@@ -111,18 +117,45 @@ function carriesDog(part: PartResult, { feature, from, to }: Placed<OutsideSecti
   return feature.kind === 'cylinder' && !threaded && !grooved && to - from >= dogWidth;
 }
 
-/** A blank in the chuck, one end faced and centred: pushed back into the spindle as far as it goes. */
-function inChuck(part: PartResult, chuck: Chuck, diameter: Mm, end: End, number: number, farOut: boolean): Holding {
+interface Blank {
+  readonly part: PartResult;
+  readonly chuck: Chuck;
+  readonly diameter: Mm;
+  /** Too thick for the spindle: all of it but the grip stands out. */
+  readonly farOut: boolean;
+}
+
+/**
+ * What is turned last between the centres is roughed before in the chuck, so that nothing heavy is left when the dog sits on a finished
+ * surface; not where that would stand out too far to be faced.
+ */
+function roughedInChuck({ part, diameter, farOut }: Blank, rest: readonly Placed<OutsideSection>[], end: End) {
+  const far = end === 'left' ? Math.max(...rest.map((s) => s.to)) : Math.min(...rest.map((s) => s.from));
+  const out = (end === 'left' ? far : part.outline.length - far) + jawClearance;
+  return farOut || out + facingAllowance <= facedRatio * diameter ? rest : [];
+}
+
+/** A blank in the chuck, one end faced and centred: pushed back into the spindle as far as what is roughed there lets it. */
+function inChuck(
+  { part, chuck, diameter, farOut }: Blank,
+  end: End,
+  number: number,
+  roughs: readonly Placed<OutsideSection>[],
+): Holding {
   const { length } = part.outline;
   // Of the sawn blank the end in the chuck may still carry its facing allowance.
   const behind = length + (number === 1 ? facingAllowance : 0);
-  const out = farOut ? Math.max(behind - chuck.jawLength, jawClearance) : Math.max(outForFacing, diameter);
+  const roughed = Math.max(0, ...roughs.map((s) => (end === 'left' ? s.to : length - s.from) + jawClearance));
+  const out = farOut
+    ? Math.max(behind - chuck.jawLength, roughed, jawClearance)
+    : Math.max(outForFacing, diameter, roughed);
   const held = Math.min(chuck.jawLength, behind - out);
   const jaw = end === 'right' ? length - out : out;
+  const tailstock = slender(roughs, end, jaw);
   return {
     jaw,
     sections: [],
-    roughs: [],
+    roughs,
     chuck,
     blank: true,
     makeshift: false,
@@ -133,20 +166,23 @@ function inChuck(part: PartResult, chuck: Chuck, diameter: Mm, end: End, number:
     setup: {
       id: `setup-${number}`,
       number,
-      title: `${number === 1 ? 'Sawn blank' : 'Turned round'} in the chuck, ${end} end out, to be centred`,
+      title: `${number === 1 ? 'Sawn blank' : 'Turned round'} in the chuck, ${end} end out, to be centred${roughs.length > 0 ? ' and roughed' : ''}`,
       chuck: chuck.name,
       endOut: end,
       grip: { diameter, length: Math.max(0, held), on: 'blank', protected: false },
       held: 'in the chuck',
       stiffOver: Math.max(0, held),
-      tailstock: false,
+      tailstock,
       out: out + facingAllowance,
       gripFrom: end === 'right' ? jaw - held : jaw,
       gripTo: end === 'right' ? jaw : jaw + held,
       dialIn: undefined,
       why: [
         'Both ends are faced and centred before anything is turned: from then on the two centre holes are what the part runs true to.',
-        ...(farOut ? [] : ['Pushed back into the spindle, so that the end stands out stoutly.']),
+        ...(farOut || roughs.length > 0 ? [] : ['Pushed back into the spindle, so that the end stands out stoutly.']),
+        ...(roughs.length > 0
+          ? ['This side is roughed here, where jaws drive it: between the centres only light cuts are left for it.']
+          : []),
       ],
       cautions: [],
     },
@@ -159,7 +195,7 @@ function between(
   chuck: Chuck,
   end: End,
   number: number,
-  sections: readonly Placed<OutsideSection>[],
+  turned: Pick<Holding, 'sections' | 'roughs'>,
   dogOn: Placed<OutsideSection> | undefined,
   diameter: Mm,
 ): Holding {
@@ -169,8 +205,7 @@ function between(
   const name = dogOn && nameOf(dogOn.feature);
   return {
     jaw: end === 'right' ? 0 : length,
-    sections,
-    roughs: sections,
+    ...turned,
     chuck,
     blank: true,
     makeshift: false,
@@ -208,7 +243,7 @@ function between(
           ]
         : [
             'Everything turned between the same two centres runs true with everything else.',
-            'The dog sits on the end that is turned later; file a small flat for its screw.',
+            'The dog sits on the end that is finished later: what its screw marks comes off there. File it a small flat.',
             'Try the centre in the spindle nose with the indicator, or turn its point true where it is soft.',
             'Line up the tailstock first: a light cut over the length must leave both ends of one diameter.',
           ],

@@ -102,15 +102,16 @@ describe('between centres, common practice', () => {
       'between centres',
       'between centres',
     ]);
-    // Both ends faced and centred first, in the chuck.
-    for (const id of ['setup-1', 'setup-2']) expect(kinds(route, id)).toEqual(['face', 'centre']);
-    for (const id of ['setup-3', 'setup-4'])
-      expect(new Set(kinds(route, id))).toEqual(new Set(['rough turn', 'finish turn']));
+    // Both ends faced and centred first, in the chuck; roughed before anything is finished, where the dog would slip or mark.
+    expect(kinds(route, 'setup-1')).toEqual(['face', 'centre']);
+    expect(kinds(route, 'setup-2')).toEqual(['face', 'centre', 'rough turn']);
+    expect(kinds(route, 'setup-3')).toEqual(['rough turn', 'rough turn', 'finish turn', 'finish turn']);
+    expect(kinds(route, 'setup-4')).toEqual(['finish turn']);
     const [first, second] = route.setups.slice(2);
     expect(first?.endOut).not.toBe(second?.endOut);
     expect(second?.grip).toMatchObject({ on: 'right', protected: true, with: 'thin sheet' });
     const laidOut = route.needed.join('; ');
-    for (const needed of ['driving plate', 'dog for Ø22', 'centre for the spindle nose', 'live centre'])
+    for (const needed of ['driving plate', 'dog for Ø16.6', 'centre for the spindle nose', 'live centre'])
       expect(laidOut).toContain(needed);
     expect(route.setups.flatMap((s) => s.cautions).join(' ')).toContain('by hand');
   });
