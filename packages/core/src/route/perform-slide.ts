@@ -122,19 +122,23 @@ export function performCurve(
   if (!curve) return { ...nothing(), cutter, cutting: 2400, findings };
   if (!along) return { ...nothing(), cutter, cutting: 2400, findings: [...findings, noDialAlong(draft)] };
   const asked = { curve, noseRadius: cutter.noseRadius, touch, along, across: crossSlide };
-  const table = curveTable({
-    ...asked,
-    id: `${draft.id}-table`,
-    operation: draft.id,
-    title: draft.title,
-    alongName: topSlide ? 'Top slide, parallel to the work' : 'Saddle',
-    stretch: stretchFrom(draft, scene.part.outline.length, holding.setup.endOut),
-  });
+  const steps = stepsOf(asked);
+  const table = curveTable(
+    {
+      ...asked,
+      id: `${draft.id}-table`,
+      operation: draft.id,
+      title: draft.title,
+      alongName: topSlide ? 'Top slide, parallel to the work' : 'Saddle',
+      stretch: stretchFrom(draft, scene.part.outline.length, holding.setup.endOut),
+    },
+    steps,
+  );
   const corners = topSlide
     ? curveChamferTable(
         { id: `${draft.id}-corners-table`, operation: draft.id, title: draft.title },
         curve,
-        stepsOf(asked),
+        steps,
         cutter.noseRadius,
         {
           crossSlide,

@@ -214,6 +214,9 @@ test('a wish for the way of infeed changes the table, and is told with the opera
   expect(title(way('straight'))).toBe('Thread M12x1.5');
   expect(title(way('along the flank'))).toBe('Thread M12x1.5, by the top slide');
   expect(way('straight').thread?.wish?.infeed).toBe('straight');
+  const other = plan(stem(20), {}, { changes: [{ operation: 'finish-turn-head', infeed: 'straight' }] });
+  expect(ids(other.route.findings)).toContain('route.infeed-of-no-thread');
+  expect(ids(way('straight').route.findings)).not.toContain('route.infeed-of-no-thread');
 });
 
 test('a taper thread is said to want more than the saddle', () => {

@@ -43,6 +43,10 @@ export function wishFindings(wishes: RouteWishes | undefined, drafts: readonly D
   const back = order.find((d, i) => i > 0 && d.setup < (order[i - 1]?.setup ?? ''));
   return [
     ...[...new Set(named)].filter((id) => !known.has(id)).map(unknownOperation),
+    ...(wishes?.changes ?? []).flatMap((c) => {
+      const draft = known.get(c.operation);
+      return c.infeed !== undefined && draft && draft.kind !== 'thread' ? [noThread(draft)] : [];
+    }),
     ...(back ? [backToSetup(back)] : []),
   ];
 }
@@ -56,6 +60,18 @@ function unknownOperation(id: string): Finding {
     says: `A wish names the operation ${id}, which this route does not have; it is passed over.`,
     because: [],
     remedies: ['Take the wish away', 'See whether its feature was renamed or is turned in another way now'],
+  };
+}
+
+function noThread(draft: Draft): Finding {
+  return {
+    id: 'route.infeed-of-no-thread',
+    level: 'note',
+    stage: 'route',
+    at: draft.id,
+    says: `${draft.title}: a wish says how a thread is fed in, but this cuts none; it is passed over.`,
+    because: [],
+    remedies: ['Put the wish to the operation that cuts the thread'],
   };
 }
 

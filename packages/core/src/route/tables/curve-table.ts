@@ -44,8 +44,8 @@ export function stepsOf(
   });
 }
 
-export function curveTable(input: CurveTableInput): DialTable {
-  const steps = stepsOf(input);
+/** `steps`: what {@link stepsOf} makes of the same. */
+export function curveTable(input: CurveTableInput, steps: readonly DialledStep[]): DialTable {
   return {
     id: input.id,
     kind: 'curve',
