@@ -188,7 +188,6 @@ function boredOut(part: PartResult, hole: Hole, start: Mm, common: Common, face:
         finish: feature.finish,
       },
       removes: { cuts: 'inside', to: sectionInside(part, section) },
-      why: ['Two equal passes at the end tell how much this bar really takes.'],
     },
   ];
 }

@@ -5,7 +5,13 @@ import { workshopSchema } from '../lathe/schema.ts';
 import { parseThread } from '../standards/threads/thread.ts';
 import { gearsForThread } from './thread-gears.ts';
 
-function gearsFor(designation: string, leadscrew: number | { tpi: number }, changeGears: number[], length = 15) {
+function gearsFor(
+  designation: string,
+  leadscrew: number | { tpi: number },
+  changeGears: number[],
+  length = 15,
+  slideFree = true,
+) {
   const screw =
     typeof leadscrew === 'number'
       ? { kind: 'metric' as const, pitch: leadscrew }
@@ -27,7 +33,7 @@ function gearsFor(designation: string, leadscrew: number | { tpi: number }, chan
       to: length,
       entersAt: 'right',
     },
-    true,
+    slideFree,
   );
 }
 
@@ -78,4 +84,17 @@ test('two starts of 1 mm are geared for 2 mm, and a left-hand thread runs away f
 
 test('an inch thread on an inch leadscrew is picked up on the lines of the thread dial', () => {
   expect(gearsFor('1/2-13 UNC', { tpi: 8 }, [40, 65]).notes.join(' ')).toContain('line 1');
+});
+
+test('several starts are set on with the top slide only where it is not wanted for the depth', () => {
+  const notes = (slideFree: boolean, wheels: number[]) =>
+    gearsFor('M16xPh4P2', 1.5, wheels, 15, slideFree).notes.join(' ');
+  for (const wheels of [[40, 80, 60, 20], []]) {
+    expect(notes(true, wheels)).toContain('2 starts, one after the other');
+    expect(notes(true, wheels)).toContain('top slide, parallel to the work, on by 2 mm');
+    expect(notes(false, wheels)).not.toContain('parallel to the work');
+    expect(notes(false, wheels)).toContain('by 1/2 turn');
+  }
+  // Without wheels the plate is read for the lead.
+  expect(notes(true, [])).toContain('a feed of 4 mm a turn');
 });

@@ -42,13 +42,18 @@ export function gearsForThread(at: string, lathe: Lathe, placed: PlacedThread, s
   const lead = thread.pitch * thread.starts;
   const needed = `change gears for a pitch of ${Number(lead.toFixed(4))} mm`;
   const byGauge = 'Check the first scratch with a pitch gauge.';
+  const ways = [
+    handNote(thread.hand),
+    ...(thread.starts > 1 ? [startsNote(thread.starts, thread.pitch, slideFree)] : []),
+  ];
   const screw = leadscrewOf(lathe);
   if (!screw) {
     const notes = ['No leadscrew is entered: the change gears cannot be told.'];
     return { notes, needed, why: [], findings: [noLeadscrew(at)] };
   }
   if (!lathe.changeGears || lathe.changeGears.length === 0) {
-    const notes = [`Set the lathe for this pitch by its plate. ${byGauge}`];
+    const feed = thread.starts > 1 ? `a feed of ${Number(lead.toFixed(4))} mm a turn` : 'this pitch';
+    const notes = [`Set the lathe for ${feed} by its plate. ${byGauge}`, ...ways];
     return { notes, needed, why: [], findings: [noGearsEntered(at)] };
   }
   const [best, second] = trainsOf(lathe, lathe.changeGears, lead, screw.pitch);
@@ -65,8 +70,7 @@ export function gearsForThread(at: string, lathe: Lathe, placed: PlacedThread, s
   return {
     notes: [
       `Change gears ${told(best, engaged)}.${other} ${whereTo(best, lathe.changeGears)}`,
-      handNote(thread.hand),
-      ...(thread.starts > 1 ? [startsNote(thread.starts, thread.pitch, slideFree)] : []),
+      ...ways,
       `${halfNuts(best, lead, screw).says} ${byGauge}`,
     ],
     needed: `change gears ${trainInWords(best)} for a pitch of ${Number(lead.toFixed(4))} mm`,
