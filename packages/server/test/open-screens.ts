@@ -72,7 +72,9 @@ export async function openScreens(): Promise<Screens> {
         // The browser itself reports answers of 4xx, which a refused or disputed value is, and a server that is away.
         if (
           message.type() === 'error' &&
-          !/status of 4(22|09)|ERR_CONNECTION|ERR_INCOMPLETE|ERR_INTERNET/.test(message.text())
+          !/status of 4(22|09)|ERR_CONNECTION|ERR_INCOMPLETE|ERR_INTERNET|occurred when fetching the script/.test(
+            message.text(),
+          )
         )
           complaints.push(message.text());
       });
