@@ -43,6 +43,13 @@ export function pageSizes(pdf: Uint8Array): [number, number][] {
   });
 }
 
+/** Width and height in dots of each picture. */
+export function picturesIn(pdf: Uint8Array): string[] {
+  return [...ask('pdfimages', ['-list'], pdf).matchAll(/^ *\d+ +\d+ image +(\d+) +(\d+) /gm)].map(
+    (m) => `${m[1]}×${m[2]}`,
+  );
+}
+
 /** The phrases that a text lacks. */
 export function lackingIn(text: string, phrases: readonly string[]): string[] {
   return phrases.filter((phrase) => !text.includes(phrase));

@@ -1,8 +1,7 @@
-import { execFileSync } from 'node:child_process';
 import { crc32, deflateSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { exampleJob, packetInput } from '../../test/jobs.ts';
-import { allText } from '../../test/poppler.ts';
+import { allText, picturesIn } from '../../test/poppler.ts';
 import { makePacket, packetPages } from './packet.ts';
 
 const hash = (digit: string): string => digit.repeat(64);
@@ -40,16 +39,6 @@ const sound = new Map<string, Uint8Array>([
   [hash('a'), png()],
   [hash('b'), png()],
 ]);
-
-/** Width and height in dots of each picture in a PDF, as poppler finds them. */
-function picturesIn(pdf: Uint8Array): string[] {
-  const rows = execFileSync('pdfimages', ['-list', '-'], {
-    input: pdf,
-    encoding: 'utf8',
-    stdio: ['pipe', 'pipe', 'ignore'],
-  });
-  return [...rows.matchAll(/^ *\d+ +\d+ image +(\d+) +(\d+) /gm)].map((m) => `${m[1]}×${m[2]}`);
-}
 
 describe('the photographs of a job', () => {
   test('are printed with the record, each with its words and its place', () => {
