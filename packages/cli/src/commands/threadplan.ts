@@ -59,6 +59,7 @@ export async function threadplanCommand(
           side,
           leadscrew: lathe.leadscrew,
           gears: lathe.changeGears,
+          ...(lathe.threadDial ? { threadDial: lathe.threadDial } : {}),
           ...(options.engaged === undefined ? {} : { engagedLength: options.engaged }),
         })
       : undefined;

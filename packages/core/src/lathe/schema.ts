@@ -93,6 +93,13 @@ function latheSchema(unit: LengthUnit) {
       ])
       .optional(),
     changeGears: z.array(z.int().min(10).max(200)).max(60).optional(),
+    threadDial: z
+      .strictObject({
+        divisions: z.int().min(1).max(64).describe('numbered and plain lines together [-]'),
+        travelPerTurn: numberField('travel of the saddle for one turn of the dial', 'in', 0.25, 24),
+      })
+      .describe('thread dial of a lathe with an inch leadscrew')
+      .optional(),
     tests: testsSchema(unit).optional().describe('tests of its stiffness, and what it has been heard and seen to do'),
   });
 }

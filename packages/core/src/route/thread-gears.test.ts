@@ -98,3 +98,27 @@ test('several starts are set on with the top slide only where it is not wanted f
   // Without wheels the plate is read for the lead.
   expect(notes(true, [])).toContain('a feed of 4 mm a turn');
 });
+
+test('the lines are those of the lathe’s own thread dial, where it is entered [LMS-p28: 18 to the inch on lines 1 and 5]', ({
+  task,
+}) => {
+  const { lathe } = workshopSchema('mm').parse({
+    ...fullWorkshop,
+    lathe: {
+      ...fullWorkshop.lathe,
+      leadscrew: { kind: 'inch', threadsPerInch: 16 },
+      changeGears: [40, 45],
+      threadDial: { divisions: 4, travelPerTurn: 1 },
+    },
+  });
+  const thread = parseThread('5/16-18 UNC');
+  const placed = { id: 't', on: 's', thread, side: 'external', from: 0, to: 15, entersAt: 'right' } as const;
+  const notes = (own: typeof lathe) => gearsForThread('op', own, placed, true).notes.join(' ');
+  const { threadDial: _, ...without } = lathe;
+  expect(notes(without)).toContain('close the half nuts at line 1, 5');
+  // Of four lines an inch apart by quarters, 18 threads are in step at every half inch.
+  expect(notes(lathe)).toContain(
+    'a thread dial of 4 lines that turns once in 1 in of travel, close the half nuts at line 1, 3',
+  );
+  countOutside(task, 1);
+});

@@ -71,7 +71,7 @@ export function gearsForThread(at: string, lathe: Lathe, placed: PlacedThread, s
     notes: [
       `Change gears ${told(best, engaged)}.${other} ${whereTo(best, lathe.changeGears)}`,
       ...ways,
-      `${halfNuts(best, lead, screw).says} ${byGauge}`,
+      `${halfNuts(best, lead, screw, lathe.threadDial).says} ${byGauge}`,
     ],
     needed: `change gears ${trainInWords(best)} for a pitch of ${Number(lead.toFixed(4))} mm`,
     why: [

@@ -102,6 +102,8 @@ export const latheFields: readonly { readonly title: string; readonly fields: re
       number('leadscrew.pitch', 'Its pitch', { unit: 'mm', of: hasScrew('metric') }),
       number('leadscrew.threadsPerInch', 'Its threads', { unit: 'per inch', of: hasScrew('inch') }),
       numbers('changeGears', 'Change gears, teeth', { wide: true }),
+      number('threadDial.divisions', 'Thread dial, its lines', { of: hasScrew('inch') }),
+      number('threadDial.travelPerTurn', 'One turn of it is', { unit: 'in', of: hasScrew('inch') }),
     ],
   },
 ];
