@@ -95,8 +95,8 @@ function latheSchema(unit: LengthUnit) {
     changeGears: z.array(z.int().min(10).max(200)).max(60).optional(),
     threadDial: z
       .strictObject({
-        divisions: z.int().min(1).max(64).describe('numbered and plain lines together [-]'),
-        travelPerTurn: numberField('travel of the saddle for one turn of the dial', 'in', 0.25, 24),
+        divisions: z.int().min(1).max(64).default(8).describe('numbered and plain lines together [-]'),
+        travelPerTurn: numberField('travel of the saddle for one turn of the dial', 'in', 0.25, 24).default(1),
       })
       .describe('thread dial of a lathe with an inch leadscrew')
       .optional(),
