@@ -261,7 +261,7 @@ Independent of this fit are: the limits for given modes (published cases, and a 
 
 ## Sayings of the trade that played no part in the fit
 
-Each was written down before it was looked at, and nothing was changed for it; only the first two, on speed, had shown before that the law needed mending, and are no evidence. Of the other ${held.length - 2}, ${held.slice(2).filter((h) => h.agrees).length} agree. The sayings stand among the reference rows of cutting (\`machine-typicals.csv\`) and dynamics (\`methods.md\`). A cut "goes" when the chance that it sings is at most 25 %; one is "quieter" when the chance is less by more than one draw in sixty-four.
+Each was written down before it was looked at, and nothing was changed for it; only the first two, on speed, had shown before that the law needed mending, and are no evidence. Of the other ${held.length - 2}, ${held.slice(2).filter((h) => h.agrees).length} agree. The sayings stand among the reference rows of cutting (\`machine-typicals.csv\`) and dynamics (\`methods.md\`). A cut "goes" when the chance that it sings is at most 25 %; one is "quieter" when the chance is less by more than one draw in thirty-two.
 
 | saying | where it stands | what the model says | agrees |
 | --- | --- | --- | --- |

@@ -30,8 +30,8 @@ export interface Held {
 }
 
 const percent = (share: number) => `${Math.round(100 * share)} %`;
-/** Chances that differ by less are not told apart: one draw in 64, and a half for luck. */
-const same = 0.025;
+/** Chances that differ by less are not told apart: one draw in 32, and a half for luck. */
+const same = 0.045;
 /** What is called going: as in the verdicts. */
 const goes = 0.25;
 

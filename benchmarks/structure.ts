@@ -94,13 +94,13 @@ const grid = {
   depths: Array.from({ length: 38 }, (_, i) => 0.02 * (i + 1)),
 };
 const cuts = grid.speeds.length * grid.feeds.length * grid.depths.length;
-const prepared = prepareSetup(joint, setup, material);
+const prepared = prepareSetup(joint, setup, material, 64);
 const asked = { depth: 0.2, feed: 0.05, speed: 800, sizeLimit: 0.02 };
 for (const f of [
-  time('setup made ready: 64 draws, 40 stations, 6 modes each', 15, () => prepareSetup(joint, setup, material)),
+  time('setup made ready: 64 draws, 40 stations, 6 modes each', 15, () => prepareSetup(joint, setup, material, 64)),
   time(`${cuts} cuts of it judged`, 15, () => capability(prepared, workshop.lathe, grid)),
   time('both together (wanted: < 150)', 15, () =>
-    capability(prepareSetup(joint, setup, material), workshop.lathe, grid),
+    capability(prepareSetup(joint, setup, material, 64), workshop.lathe, grid),
   ),
   time('one verdict, setup and knowledge included', 15, () =>
     judgeCut(prepareSetup(latheKnowledge(workshop).joint, setup, material), workshop.lathe, asked),

@@ -13,6 +13,8 @@ export interface SwingingMode {
   readonly away: number;
   /** Share of the force square to the chip, with all it brings along, that drives the mode. */
   readonly driven: number;
+  /** The same of the force that rubs; as the chip's when left out. */
+  readonly rubbed?: number | undefined;
 }
 
 export interface LandCut {
@@ -55,7 +57,7 @@ export function simulateLand(modes: readonly SwingingMode[], cut: LandCut, turns
       (m) => ((2 * Math.PI * m.frequency) ** 2 * width * damping * Math.abs(m.away * m.driven)) / m.stiffness,
     ),
   );
-  const perTurn = Math.ceil(turn * Math.max(cut.frequency * 150, fastest * 60, rate * 8, 10 / crossing));
+  const perTurn = Math.ceil(turn * Math.max(cut.frequency * 120, fastest * 40, rate * 8, 10 / crossing));
   const dt = turn / perTurn;
   const pieces = Math.max(1, Math.round(crossing / dt));
   const piece = cut.land / pieces;
@@ -63,7 +65,12 @@ export function simulateLand(modes: readonly SwingingMode[], cut: LandCut, turns
   const x = modes.map((m) => (m.driven * chipStiffness * width * feed) / m.stiffness);
   const knock = 0.01 * feed;
   const v = modes.map((m) => ((m.away < 0 ? -1 : 1) * knock * 2 * Math.PI * m.frequency) / modes.length);
-  const steps = modes.map((m) => stepOf(m, dt));
+  const steps = modes.map((m) => ({
+    ...stepOf(m, dt),
+    driven: m.driven / m.stiffness,
+    rubbed: (m.rubbed ?? m.driven) / m.stiffness,
+  }));
+  const away = modes.map((m) => m.away);
   // What earlier turns have left, one value for each step of a turn; the feed makes it a stair.
   const surface = new Float64Array(perTurn).fill(steady);
   // Heights of the edge over the last passage of the land, and the work under each piece of it.
@@ -72,9 +79,11 @@ export function simulateLand(modes: readonly SwingingMode[], cut: LandCut, turns
   let sum = steady * pieces;
   const level: number[] = [];
   let [most, jumps] = [0, 0];
+  let [chipBefore, rubsBefore] = [width * chipStiffness * feed, 0];
   for (let step = 0; step < turns * perTurn; step++) {
     const at = step % perTurn;
-    const y = modes.reduce((height, m, i) => height + m.away * (x[i] ?? 0), 0);
+    let y = 0;
+    for (let i = 0; i < modes.length; i++) y += (away[i] ?? 0) * (x[i] ?? 0);
     const chip = feed + (surface[at] ?? 0) - y;
     let pressed = 0;
     if (contact === 'even') pressed = piece * (sum - pieces * y);
@@ -83,7 +92,13 @@ export function simulateLand(modes: readonly SwingingMode[], cut: LandCut, turns
         pressed += piece * Math.max(0, (passed[i] ?? 0) - y);
         lowest[i] = Math.min(lowest[i] ?? 0, y);
       }
-    const force = width * (chipStiffness * Math.max(0, chip) + cut.pressedAside * pressed);
+    const chipNow = width * chipStiffness * Math.max(0, chip);
+    const rubsNow = width * cut.pressedAside * pressed;
+    // A force held over a step comes half a step late, which would feed the fast modes: it is carried on by half a step.
+    const force = 1.5 * chipNow - 0.5 * chipBefore;
+    const rubs = 1.5 * rubsNow - 0.5 * rubsBefore;
+    chipBefore = chipNow;
+    rubsBefore = rubsNow;
     // The edge out of the cut leaves what was there, a turn's feed higher.
     const left = chip > 0 ? y : feed + (surface[at] ?? 0);
     if (chip <= 0) jumps++;
@@ -95,14 +110,15 @@ export function simulateLand(modes: readonly SwingingMode[], cut: LandCut, turns
     passed[oldest] = left;
     lowest[oldest] = left;
     if (at === 0) sum = passed.reduce((a, b) => a + b, 0);
-    modes.forEach((m, i) => {
+    for (let i = 0; i < steps.length; i++) {
       const s = steps[i];
-      if (!s) return;
-      const rest = (m.driven * force) / m.stiffness;
-      const [u, w] = [(x[i] ?? 0) - rest, v[i] ?? 0];
+      if (!s) continue;
+      const rest = s.driven * force + s.rubbed * rubs;
+      const u = (x[i] ?? 0) - rest;
+      const w = v[i] ?? 0;
       x[i] = rest + s.xx * u + s.xv * w;
       v[i] = s.vx * u + s.vv * w;
-    });
+    }
     most = Math.max(most, Math.abs(y - steady));
     if (at === perTurn - 1) {
       if (!Number.isFinite(y)) throw new Error('the simulation ran away');

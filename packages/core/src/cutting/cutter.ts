@@ -45,6 +45,9 @@ export function cutterSchema(unit: LengthUnit) {
       overhang: lengthField(unit, 'from the tool post to the edge', { max: 300 }),
       maxDepth: lengthField(unit, 'greatest depth of cut it stands, on the radius', { max: 20 }),
       width: lengthField(unit, 'width of the edge of a grooving or parting cutter', { max: 20 }).optional(),
+      bladeHeight: lengthField(unit, 'height of the blade of a grooving or parting cutter, top to bottom', {
+        max: 60,
+      }).optional(),
       barDiameter: lengthField(unit, 'diameter of a boring bar', { max: 100 }).optional(),
       minBore: lengthField(unit, 'smallest bore a boring bar goes into', { max: 500 }).optional(),
       flankAngle: numberField('included angle of a threading cutter', 'degrees', 29, 90).optional(),

@@ -2,7 +2,7 @@
  * Grooving and parting: the whole width of the edge cuts at once, on a blade that stands far out.
  */
 import { DomainError } from '../errors.ts';
-import type { Mm, MmPerRev, MPa, Newton, Radian } from '../units/quantities.ts';
+import type { Mm, MmPerRev, Newton, Radian } from '../units/quantities.ts';
 import { type EdgeCondition, edgeForce } from './edge.ts';
 import { type CutData, chipCompression, inPlaneRatio, kienzleForce, rakeCorrection } from './turning-force.ts';
 
@@ -45,39 +45,6 @@ export function groovingForce(plunge: Plunge): { readonly cutting: Newton; reado
     chipCompression.groove;
   const edge = edgeForce(cutData.specificForce, plunge.edge);
   return { cutting: onChip + edge.drag * width, radial: onChip * inPlaneRatio(rake) + edge.push * width };
-}
-
-/** A parting or grooving blade standing out of its holder. */
-export interface Blade {
-  readonly thickness: Mm;
-  readonly height: Mm;
-  /** From the holder to the edge. */
-  readonly overhang: Mm;
-  readonly youngsModulus: MPa;
-}
-
-/**
- * What a cutting force does to the blade: a flat cantilever bent over its height.
- *
- *     σ = 6 F L / (t h²),   y = 4 F L³ / (E t h³)
- *
- * @param blade  the blade
- * @param force  cutting force at the edge [N]
- * @returns bending stress at the holder [MPa], and how far the edge is pressed down [mm]
- * @throws DomainError when a size is not above 0
- * @source roark-8.1 case 1a
- * @valid L/h ≥ 2 for the deflection (shear left out); blade clamped at the holder
- * @example bladeBending({ thickness: 2, height: 12, overhang: 20, youngsModulus: 210000 }, 500).stress → 208.3
- */
-export function bladeBending(blade: Blade, force: Newton): { readonly stress: MPa; readonly deflection: Mm } {
-  const { thickness, height, overhang, youngsModulus } = blade;
-  for (const [name, value] of Object.entries({ thickness, height, overhang, youngsModulus })) {
-    if (!(value > 0)) throw new DomainError(name, value, 'more than 0');
-  }
-  return {
-    stress: (6 * force * overhang) / (thickness * height ** 2),
-    deflection: (4 * force * overhang ** 3) / (youngsModulus * thickness * height ** 3),
-  };
 }
 
 /**

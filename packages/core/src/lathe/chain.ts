@@ -4,7 +4,6 @@
  * Knowledge: compliances in series add. The work's own bending comes from its beam held fast at the jaws; grip, tilt and
  * side-give of spindle and chuck move it as a whole; a centre or steady is a spring that takes part of the push.
  */
-import type { Cutter } from '../cutting/cutter.ts';
 import { DomainError } from '../errors.ts';
 import { secondMoment } from '../structure/beam-element.ts';
 import {
@@ -16,7 +15,9 @@ import {
   type MmPerNewton,
 } from '../structure/stepped-beam.ts';
 import type { Mm, MPa } from '../units/quantities.ts';
+import type { CuttingTool } from './cutting-tool.ts';
 import type { Values } from './elements.ts';
+import { edgeAway, edgeGive, hasBlade } from './plunging-blade.ts';
 
 /** What is cut in, and where. */
 export type Operation = 'turning' | 'facing' | 'boring' | 'grooving' | 'parting';
@@ -35,18 +36,6 @@ export interface HeldWork {
   /** A steady: its place, and its stiffness [N/µm]. */
   readonly steady?: { readonly at: Mm; readonly stiffness: number } | undefined;
 }
-
-export type CuttingTool = Pick<
-  Cutter,
-  'kind' | 'noseRadius' | 'approachAngle' | 'rake' | 'edge' | 'overhang' | 'maxDepth' | 'width' | 'barDiameter'
-> & {
-  /** Side of a square shank, or of the round one of a boring bar when `barDiameter` is given. */
-  readonly shank?: Mm | undefined;
-  /** Of a boring bar; steel when left out. */
-  readonly barModulus?: MPa | undefined;
-  /** Of a boring bar [kg/mm³]; steel when left out. */
-  readonly barDensity?: number | undefined;
-};
 
 export interface Setup {
   readonly operation: Operation;
@@ -123,6 +112,15 @@ export function toolSide(values: Values, cutter: CuttingTool): ToolSide {
       axial: down / values.toolAxialRatio,
       tangential: down / values.toolTangentialRatio + bar,
       bar,
+    };
+  }
+  if (hasBlade(cutter)) {
+    const edge = edgeGive(cutter);
+    return {
+      radial: down + edge.back,
+      axial: down / values.toolAxialRatio,
+      tangential: down / values.toolTangentialRatio + edge.down,
+      bar: 0,
     };
   }
   const shank = overhang ** 3 / (3 * steel.modulus * ((cutter.shank ?? usualShank) ** 4 / 12));
@@ -227,5 +225,8 @@ export function giveAtCut(values: Values, setup: Setup, bending: ClampedWork): M
     const axial = tool.axial + axialGive(values, setup.work.gripLength, setup.diameter / 2);
     return setup.stations.map(() => axial);
   }
-  return workSide(values, setup.work, bending).map((c) => c + tool.radial);
+  // A blade that bends under the cutting force brings its edge towards the work.
+  const plunges = (setup.operation === 'grooving' || setup.operation === 'parting') && hasBlade(setup.cutter);
+  const radial = plunges ? slides(values) + edgeAway(setup.cutter) : tool.radial;
+  return workSide(values, setup.work, bending).map((c) => c + radial);
 }

@@ -41,7 +41,7 @@ export function chatterProbability(prepared: PreparedSetup, forces: CutForces, s
   return rounded(sings, margins.length);
 }
 
-/** Half a draw more on either side: none of 64 singing does not prove that none ever will. */
+/** Half a draw more on either side: none of 32 singing does not prove that none ever will. */
 function rounded(sings: number, draws: number): number {
   return (sings + 0.5) / (draws + 1);
 }

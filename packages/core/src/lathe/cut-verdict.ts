@@ -10,6 +10,7 @@ import { formatLength } from '../units/format.ts';
 import type { LengthUnit } from '../units/length.ts';
 import type { Mm, MmPerRev, Newton, Rpm, Watt } from '../units/quantities.ts';
 import { floatFindings } from './axial-float.ts';
+import { bladeFindings } from './blade-findings.ts';
 import { depthLadder, type JudgedCut, powerOf, usualEfficiency } from './capability.ts';
 import { type Chatter, chatter, chatterProbability } from './chatter.ts';
 import { cutForces } from './cut-forces.ts';
@@ -118,6 +119,7 @@ export function judgeCut(
     chatter: sings,
     findings: [
       ...weighed.filter((w) => w.state !== 'good').map((w) => finding(w, material.hardens)),
+      ...(plunges(setup) ? bladeFindings(setup, forces, Math.min(...prepared.give)) : []),
       ...floatFindings(prepared, forces.square, lathe.tests?.axialFloat !== undefined),
     ],
   };
@@ -159,7 +161,7 @@ export function weigh(prepared: PreparedSetup, cut: ToWeigh): Weighed[] {
     one('power', 'share of the motor’s power', cut.powerShare, '', powerLimits.good, powerLimits.bad),
     one('rubbing', 'chip against the edge: 0 cuts, 1 may rub, 2 rubs', rubs, '', hardens ? 0 : 1, hardens ? 1 : 2),
     plunge
-      ? one('push', 'edge and work pushed apart', cut.size.most.middle, 'mm', pushLimits.good, pushLimits.bad)
+      ? one('push', 'edge and work pushed apart', Math.abs(cut.size.most.middle), 'mm', pushLimits.good, pushLimits.bad)
       : one('cutter', 'depth of cut', cut.depth, 'mm', cutter.maxDepth + 1e-9, 1.5 * cutter.maxDepth),
     ...(cut.sizeLimit === undefined || plunge
       ? []

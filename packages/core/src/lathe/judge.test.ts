@@ -48,17 +48,18 @@ describe('a cut judged for a route', () => {
         expect(few.cutting).toBe(all.cutting);
         expect(few.powerShare).toBe(all.powerShare);
         expect(Math.abs(few.size.most.middle / all.size.most.middle - 1)).toBeLessThan(0.2);
-        // Near one half a share of 12 draws has a standard deviation of 0.144 and one of 64 of 0.0625: together 0.16.
-        expect(Math.abs(few.chatter - all.chatter.probability)).toBeLessThan(0.24);
+        // Near one half a share of 12 draws has a standard deviation of 0.144 and one of 32 of 0.088: together 0.17.
+        expect(Math.abs(few.chatter - all.chatter.probability)).toBeLessThan(0.25);
+        expect(judge.chance(cut)).toBe(all.chatter.probability);
       }
     }
   });
 
   test('sings sooner the deeper it is, but for how the rounded nose turns the push towards the feed', () => {
     const judge = judgeOf(knownLathe(workshop), setups[0] as Setup, material);
-    const chances = [0.1, 0.2, 0.3, 0.5, 0.8].map((depth) => judge({ depth, feed: 0.05, speed: 800 }).chatter);
+    const chances = [0.1, 0.2, 0.3, 0.5, 0.8].map((depth) => judge.chance({ depth, feed: 0.05, speed: 800 }));
     chances.slice(1).forEach((chance, i) => {
-      expect(chance).toBeGreaterThan((chances[i] ?? 0) - 0.02);
+      expect(chance).toBeGreaterThan((chances[i] ?? 0) - 1.5 / 33);
     });
     expect(chances.at(-1)).toBeGreaterThan((chances[0] ?? 1) + 0.02);
   });

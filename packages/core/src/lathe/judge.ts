@@ -9,28 +9,34 @@
  * to twelve stations along the cut are plenty. When grooving or parting, `depth` is the width of the edge. Drilling, threading and
  * work by hand are not judged here.
  *
- * Twelve draws stand for what is not known of the lathe. `judgeCut` takes sixty-four and says more; the two agree within what so
- * few draws can tell.
+ * Twelve of the draws of a verdict stand for what is not known of the lathe while cuts are looked through. `judge.chance` takes all
+ * of them and answers as `judgeCut` does; what is shown to people goes by it.
  */
 import { rubbing } from '../cutting/rubbing.ts';
 import { cuttingSpeed } from '../cutting/speed.ts';
+import type { Finding } from '../finding.ts';
 import type { Mm, MmPerRev } from '../units/quantities.ts';
 import { axialFloatOf } from './axial-float.ts';
+import { bladeFindings } from './blade-findings.ts';
 import { type JudgedCut, powerOf, usualEfficiency } from './capability.ts';
 import type { Setup } from './chain.ts';
-import { chatterFromFew } from './chatter.ts';
+import { chatterFromFew, chatterProbability } from './chatter.ts';
 import { type CutMaterial, cutForces } from './cut-forces.ts';
 import { type AskedCut, checkAsked, rank, type Verdict, type Weighed, weigh } from './cut-verdict.ts';
 import { drivePower } from './drive.ts';
+import type { Values } from './elements.ts';
 import { latheKnowledge } from './knowledge.ts';
-import { type DrawnLathe, prepareWith } from './prepare-setup.ts';
+import { type PreparedSetup, readyToDraw, usualDraws } from './prepare-setup.ts';
 import { draws, middle } from './sampling.ts';
 import type { Workshop } from './schema.ts';
 import { type ForceLadder, forceLadder, plunges, pushedOff, sizeAfter } from './size-after.ts';
 
 /** What is known of a workshop's lathe, ready to judge with. */
-export interface KnownLathe extends DrawnLathe {
+export interface KnownLathe {
   readonly lathe: Workshop['lathe'];
+  readonly middle: Values;
+  /** Draws that stand for what is not known, as many as a verdict has. */
+  readonly draws: readonly Values[];
 }
 
 /** Forces against depth, by everything they hang on but the feed, and then by feed: operations of a route share their cutters. */
@@ -60,7 +66,13 @@ export interface Fares extends JudgedCut {
   readonly weighed: readonly Weighed[];
 }
 
-export type Judge = (asked: AskedCut) => Fares;
+export interface Judge {
+  (asked: AskedCut): Fares;
+  /** The chance that a cut sings, from as many draws as a verdict has: the one that is shown. */
+  readonly chance: (asked: Pick<AskedCut, 'depth' | 'feed' | 'speed'>) => number;
+  /** What is to be said of the blade of a plunge: that it digs in, may break, or that its height was not told. */
+  readonly ofBlade: (asked: Pick<AskedCut, 'depth' | 'feed'>) => readonly Finding[];
+}
 
 const fewDraws = 12;
 const fewRungs = 12;
@@ -82,7 +94,7 @@ export function knownLathe(workshop: Pick<Workshop, 'lathe' | 'cutters'>, state?
   const before = states.get(state ?? '');
   if (before?.cutters === cutters) return before.known;
   const { joint } = latheKnowledge(workshop, state);
-  const known: KnownLathe = { lathe, middle: middle(joint), draws: draws(joint, fewDraws) };
+  const known: KnownLathe = { lathe, middle: middle(joint), draws: draws(joint, usualDraws) };
   states.set(state ?? '', { cutters, known });
   remembered.set(lathe, states);
   return known;
@@ -97,7 +109,8 @@ export function knownLathe(workshop: Pick<Workshop, 'lathe' | 'cutters'>, state?
  */
 export function judgeOf(known: KnownLathe, setup: Setup, material: CutMaterial): Judge {
   const floating = { axialFloat: axialFloatOf(known.lathe), ...setup };
-  const prepared = prepareWith(known, floating, material);
+  const { draw, ...ready } = readyToDraw(known.middle, floating, material);
+  const prepared: PreparedSetup = { ...ready, drawn: known.draws.slice(0, fewDraws).map(draw) };
   const efficiency = known.lathe.drive.efficiency ?? usualEfficiency;
   const ladders = laddersFor(known, setup, material);
   const ladderFor = (depth: Mm, feed: MmPerRev) => {
@@ -107,7 +120,12 @@ export function judgeOf(known: KnownLathe, setup: Setup, material: CutMaterial):
     ladders.set(feed, ladder);
     return ladder;
   };
-  return (asked) => {
+  let whole: PreparedSetup | undefined;
+  const chance: Judge['chance'] = ({ depth, feed, speed }) => {
+    whole ??= { ...ready, drawn: [...prepared.drawn, ...known.draws.slice(fewDraws).map(draw)] };
+    return chatterProbability(whole, cutForces(setup, material, depth, feed), cuttingSpeed(setup.diameter, speed));
+  };
+  const judge = (asked: AskedCut): Fares => {
     checkAsked(asked);
     const { depth, feed, speed } = asked;
     const forces = cutForces(setup, material, depth, feed);
@@ -127,4 +145,7 @@ export function judgeOf(known: KnownLathe, setup: Setup, material: CutMaterial):
     const verdict = { good: 'goes', marginal: 'goes if', bad: 'not on this lathe' } as const;
     return { ...cut, verdict: verdict[decides.state], decides, weighed };
   };
+  const ofBlade: Judge['ofBlade'] = ({ depth, feed }) =>
+    plunges(setup) ? bladeFindings(setup, cutForces(setup, material, depth, feed), Math.min(...ready.give)) : [];
+  return Object.assign(judge, { chance, ofBlade });
 }

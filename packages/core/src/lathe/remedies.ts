@@ -9,7 +9,7 @@ import { powerOf, usualEfficiency } from './capability.ts';
 import { type CutMaterial, cutForces } from './cut-forces.ts';
 import { allGood, rank, type Weighed, weigh } from './cut-verdict.ts';
 import { drivePower } from './drive.ts';
-import { prepareSetup } from './prepare-setup.ts';
+import { prepareSetup, usualDraws } from './prepare-setup.ts';
 import { type Effort, notReckoned, type Remedy, remedies, type Trial } from './remedy-list.ts';
 import type { Lathe } from './schema.ts';
 import { chatterMargins } from './singing-limit.ts';
@@ -46,9 +46,6 @@ export interface RemedyList {
   /** Known in the trade, but not something this model can tell. */
   readonly notReckoned: readonly string[];
 }
-
-/** Draws a remedy is tried with: fewer than for a verdict, always the same. */
-const triedDraws = 48;
 
 /**
  * Tries every remedy that applies to a cut.
@@ -96,7 +93,7 @@ export function outcome(
   { setup, asked, joint }: Trial,
   material: CutMaterial,
   lathe: Lathe,
-  count = triedDraws,
+  count = usualDraws,
 ): Outcome {
   if (!(asked.depth > 0)) throw new DomainError('depth', asked.depth, 'more than 0 mm');
   const prepared = prepareSetup(joint, setup, material, count);

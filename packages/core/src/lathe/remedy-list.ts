@@ -2,8 +2,9 @@
  * What may be done about a cut that does not go: settings, cutters and set-ups, adjustments and alterations of the lathe.
  */
 
-import type { CuttingTool, Setup } from './chain.ts';
+import type { Setup } from './chain.ts';
 import type { AskedCut } from './cut-verdict.ts';
+import type { CuttingTool } from './cutting-tool.ts';
 import { spindleSpeeds } from './drive.ts';
 import type { ElementId } from './elements.ts';
 import type { Joint } from './sampling.ts';

@@ -33,16 +33,25 @@ const unlimited = Math.log(1e6);
 interface Choir {
   readonly omega: Float64Array;
   readonly sums: Float64Array;
+  /**
+   * By how much less the rubbing drives a blade that whips than the chip does: the land is pressed square to itself, and drags by
+   * friction only. Real and imaginary part [mm/N], counting by cos; left out without a blade.
+   */
+  readonly eased?: Float64Array | undefined;
 }
 
 const perOmega = 8;
+/** Friction of a flank that rubs, steel on steel and oiled; from memory. */
+const flankFriction = 0.3;
 
 function choirOf(modes: readonly LatheMode[], setup: Setup, inPlaneRatio: number): Choir {
   const square = setup.operation === 'facing' ? 'axial' : 'radial';
   const omega = lookedAt(modes, 'coarse');
   const sums = new Float64Array(perOmega * omega.length);
+  const eased = modes.some((m) => m.of === 'blade') ? new Float64Array(2 * omega.length) : undefined;
   for (const mode of modes) {
     const { frequency, stiffness, damping, axis } = mode;
+    const lessDriven = mode.of === 'blade' ? 1 - flankFriction * inPlaneRatio : 0;
     const { p, q } = directionParts(mode, inPlaneRatio);
     const first = axis === square ? 0 : 4;
     for (let i = 0; i < omega.length; i++) {
@@ -55,10 +64,13 @@ function choirOf(modes: readonly LatheMode[], setup: Setup, inPlaneRatio: number
       sums[at + 1] = (sums[at + 1] ?? 0) - p * share * b;
       sums[at + 2] = (sums[at + 2] ?? 0) + q * share * a;
       sums[at + 3] = (sums[at + 3] ?? 0) - q * share * b;
+      if (!eased || lessDriven === 0) continue;
+      eased[2 * i] = (eased[2 * i] ?? 0) + lessDriven * q * share * a;
+      eased[2 * i + 1] = (eased[2 * i + 1] ?? 0) - lessDriven * q * share * b;
     }
   }
   for (let i = 0; i < omega.length; i++) omega[i] = 2 * Math.PI * (omega[i] ?? 0);
-  return { omega, sums };
+  return { omega, sums, eased };
 }
 
 /**
@@ -74,19 +86,27 @@ function choirsOf(modes: readonly LatheMode[], setup: Setup, inPlaneRatio: numbe
 }
 
 /** Where a cut with this effective approach angle can sing at all. */
-function facedGrid({ omega, sums }: Choir, effectiveApproach: Radian): FacedGrid {
+function facedGrid({ omega, sums, eased }: Choir, effectiveApproach: Radian): FacedGrid {
   const c = Math.cos(effectiveApproach);
   const s = Math.sin(effectiveApproach);
   const grid = emptyGrid(omega.length);
+  const rubs = eased && new Float64Array(2 * omega.length);
   for (let i = 0; i < omega.length; i++) {
     const at = perOmega * i;
     const re = c * (c * (sums[at] ?? 0) + (sums[at + 2] ?? 0)) + s * (s * (sums[at + 4] ?? 0) + (sums[at + 6] ?? 0));
     if (re >= 0) continue;
     const im =
       c * (c * (sums[at + 1] ?? 0) + (sums[at + 3] ?? 0)) + s * (s * (sums[at + 5] ?? 0) + (sums[at + 7] ?? 0));
+    if (eased && rubs) {
+      // Gᵣ/G = 1 − E/G.
+      const [er, ei] = [c * (eased[2 * i] ?? 0), c * (eased[2 * i + 1] ?? 0)];
+      const size = re * re + im * im;
+      rubs[2 * grid.count] = 1 - (er * re + ei * im) / size;
+      rubs[2 * grid.count + 1] = -(ei * re - er * im) / size;
+    }
     putOnGrid(grid, omega[i] ?? 0, re, im);
   }
-  return grid;
+  return rubs ? { ...grid, rubs } : grid;
 }
 
 function leastOf(grids: readonly FacedGrid[], rubbingTime: number, landTime: number): number {

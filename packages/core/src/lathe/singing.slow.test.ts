@@ -36,29 +36,32 @@ test('drawn lathes and cuts are quiet below the limit of the verdict and sing ab
   const workshop = exampleWorkshop();
   const [cutter] = workshop.cutters.filter((c) => c.kind === 'turning');
   if (!cutter) throw new Error('the example workshop has lost its turning cutter');
-  const lathes = draws(latheKnowledge(workshop).joint, 40);
+  const lathes = draws(latheKnowledge(workshop).joint, 20);
   const between = random(3);
-  let [quiet, sang, undecided] = [0, 0, 0];
+  let [quiet, sang, undecided, blades] = [0, 0, 0, 0];
   lathes.forEach((values, i) => {
     const facing = i % 4 === 3;
+    const plunging = i % 7 === 1;
     const diameter = between(6, 30);
     const length = facing ? 20 : diameter * between(1.5, 7);
     const setup: Setup = {
-      operation: facing ? 'facing' : 'turning',
+      operation: facing ? 'facing' : plunging ? 'grooving' : 'turning',
       work: heldBar({ diameter, length, grip: between(8, 25), material: '303', tailstock: false }, 300),
       cutter: {
         ...cutter,
+        // A blade whose whip is felt, but no longer than it is said to dig in.
+        ...(plunging ? ({ kind: 'parting', width: 1.5, bladeHeight: 9 } as const) : {}),
         edge: 'honed',
         noseRadius: between(0.1, 0.8),
         approachAngle: between(45, 95),
-        overhang: between(12, 30),
+        overhang: plunging ? between(9, 18) : between(12, 30),
       },
       stations: [length],
       diameter,
     };
     const material = materialOf('303');
-    const forces = cutForces(setup, material, between(0.1, 1), between(0.03, 0.15));
-    const speed = between(5, 80);
+    const forces = cutForces(setup, material, plunging ? 1.5 : between(0.1, 1), between(0.03, 0.15));
+    const speed = between(8, 80);
     const ringing = ringingWork(setup.work, length);
     const margin = Math.exp(marginOf(values, setup, ringing, forces, speed));
     const chipStiffness = forces.chipStiffness * values.force;
@@ -70,7 +73,9 @@ test('drawn lathes and cuts are quiet below the limit of the verdict and sing ab
     const modes = latheModes(values, setup, ringing).map((m): SwingingMode => {
       const along = (m.axis === 'radial') !== facing ? Math.cos(square) : Math.sin(square);
       const away = along * Math.cos(m.dip);
-      return { ...m, away, driven: away + Math.sin(m.dip) / ratio };
+      // A land is pressed square to itself; what it drags along by friction is 0.3 of that [lathe-judgement, as in the model].
+      const rubbed = m.of === 'blade' ? away + 0.3 * Math.sin(m.dip) : undefined;
+      return { ...m, away, rubbed, driven: away + Math.sin(m.dip) / ratio };
     });
     // Modes that are hardly felt only cost time.
     const give = (m: SwingingMode) => Math.abs(m.away * m.driven) / m.stiffness;
@@ -96,18 +101,20 @@ test('drawn lathes and cuts are quiet below the limit of the verdict and sing ab
     const told = JSON.stringify({ i, margin, frequency, speed, diameter, length, land, chipStiffness });
     // Far below its limit the cut itself is tried; near it, what is just below the limit.
     const free = margin > most;
-    for (const phase of free ? [i % 8] : [0, 2, 4, 6]) {
+    for (const phase of free ? [i % 8] : [0, 4]) {
       const heard = hear(free ? 1 : 0.85 * margin, phase);
       expect(heard, told).not.toBe('sings');
       if (heard === 'quiet') quiet++;
       else undecided++;
     }
     if (free) return;
+    if (plunging) blades++;
     if (phases.some((phase) => hear(1.3 * margin, phase) === 'sings')) sang++;
     else undecided++;
   });
-  expect(quiet).toBeGreaterThan(80);
-  expect(sang).toBeGreaterThan(12);
+  expect(blades).toBeGreaterThan(0);
+  expect(quiet).toBeGreaterThan(24);
+  expect(sang).toBeGreaterThan(6);
   expect(undecided).toBeLessThan(5);
 }, 240_000);
 

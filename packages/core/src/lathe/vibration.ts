@@ -7,13 +7,14 @@ import { type ReducedWork, reducedModes, reduceWork } from '../structure/reduced
 import type { Mm, Radian } from '../units/quantities.ts';
 import { axialGive, barMode, type HeldWork, type Setup, slides, toolSide } from './chain.ts';
 import type { Values } from './elements.ts';
+import { bladeMode, hasBlade } from './plunging-blade.ts';
 
 /** A mode of the lathe before it is oriented to a cut. */
 export interface LatheMode extends Omit<OrientedMode, 'direction'> {
-  readonly of: 'work' | 'spindle' | 'tool side' | 'boring bar';
+  readonly of: 'work' | 'spindle' | 'tool side' | 'boring bar' | 'blade';
   /** Way it moves: away from the axis, or along it. */
   readonly axis: 'radial' | 'axial';
-  /** Dip of the motion towards the way of the cutting force, for the tool side. */
+  /** Dip of the motion towards the way of the cutting force, for the tool side; beyond a right angle it goes towards the work. */
   readonly dip: Radian;
 }
 
@@ -85,6 +86,10 @@ export function latheModes(values: Values, setup: Setup, ringing: RingingWork): 
     // So short a stub cannot be felt.
     if (bar.stiffness < stiffest)
       found.push({ of: 'boring bar', axis: 'radial', ...bar, damping: values.workDamping, dip: 0 });
+  }
+  if (hasBlade(setup.cutter)) {
+    const blade = bladeMode(setup.cutter);
+    if (blade.stiffness < stiffest) found.push({ of: 'blade', axis: 'radial', ...blade, damping: values.workDamping });
   }
   return found;
 }

@@ -11,10 +11,11 @@ import { type Judge, judgeOf, type KnownLathe, knownLathe } from '../lathe/judge
 import type { Lathe, Workshop } from '../lathe/schema.ts';
 import type { Mm } from '../units/quantities.ts';
 import { type ChosenCut, chooseCut } from './choose-cut.ts';
-import type { CutWanted } from './cut-candidate.ts';
+import type { CutWanted, OnLathe, Setting } from './cut-candidate.ts';
 import { heldBeam } from './held-beam.ts';
 import type { Holding } from './hold.ts';
 import type { Scene } from './outcome.ts';
+import { singingBorne } from './practice.ts';
 import type { Setup } from './route-result.ts';
 import { simplified, type Workpiece } from './workpiece.ts';
 
@@ -100,9 +101,49 @@ export function chooseJudged(wanted: CutWanted, judge: Judge | undefined, cutter
   ].join();
   const known = before.get(key);
   if (known) return known;
-  const chosen = chooseCut(wanted, cutter, lathe);
+  const chosen = chooseInFull(wanted, judge, cutter, lathe);
   before.set(key, chosen);
   return chosen;
+}
+
+/** Cuts that may turn out to sing too often once all draws are asked, and are chosen anew; the last stands with what it says. */
+const looksAgain = 3;
+
+/**
+ * The choice by few draws, and the chosen cut judged by all of them. Where that says more than the few did, it is chosen again, with
+ * the few put right by as much.
+ */
+function chooseInFull(wanted: CutWanted, judge: Judge, cutter: Cutter, lathe: Lathe): ChosenCut {
+  const { fares } = wanted;
+  if (!fares) return chooseCut(wanted, cutter, lathe);
+  const inFull = new Map<string, number>();
+  const keyOfCut = ({ depth, feed, rpm }: Setting) => [depth, feed, rpm].join();
+  let more = 0;
+  const asked = (cut: Setting): OnLathe => {
+    const few = fares(cut);
+    return { ...few, sings: inFull.get(keyOfCut(cut)) ?? Math.min(1, few.sings + more) };
+  };
+  for (let look = 0; ; look++) {
+    const chosen = chooseCut({ ...wanted, fares: asked }, cutter, lathe);
+    const { depth, feed, speed } = chosen.numbers;
+    const cut = { depth, feed, rpm: speed };
+    if (inFull.has(keyOfCut(cut))) return chosen;
+    const chance = judge.chance({ depth, feed, speed });
+    inFull.set(keyOfCut(cut), chance);
+    more = Math.max(more, chance - fares(cut).sings);
+    // On the right side either way, nothing else would be chosen: only the number is put right.
+    const same = chance > singingBorne === chosen.broken.includes('sings');
+    if (same || look === looksAgain) return withChance(chosen, chance);
+  }
+}
+
+/** A choice with the chance put right. */
+function withChance(chosen: ChosenCut, chance: number): ChosenCut {
+  const others = chosen.passed.filter((m) => m.limit !== 'sings');
+  const passed =
+    chance > singingBorne ? [...others, { limit: 'sings' as const, value: chance, most: singingBorne }] : others;
+  const broken = passed.map((m) => m.limit);
+  return { ...chosen, numbers: { ...chosen.numbers, sings: chance }, passed, broken };
 }
 
 function keyOf(setup: LatheSetup, grade: string, cutter: Cutter): string {
@@ -114,6 +155,7 @@ function keyOf(setup: LatheSetup, grade: string, cutter: Cutter): string {
     cutter.maxDepth,
     cutter.width,
     cutter.barDiameter,
+    cutter.bladeHeight,
     setup.diameter,
     work.gripLength,
     work.centreAt,

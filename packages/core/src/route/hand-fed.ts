@@ -33,7 +33,9 @@ export function handFedCut({ lathe, top, at, judge, depth, sides }: HandFed): Cu
   const judged = (speed: Rpm): CutNumbers => {
     const cut = at(speed);
     const fares = judge?.({ depth, feed: cut.feed, speed });
-    return fares ? { ...cut, bending: sides * fares.size.most.middle, sings: fares.chatter } : cut;
+    return fares
+      ? { ...cut, bending: sides * fares.size.most.middle, sings: judge?.chance({ depth, feed: cut.feed, speed }) }
+      : cut;
   };
   const speeds = spindleSpeeds(lathe).filter((rpm) => rpm <= top);
   const cuts = (speeds.length > 0 ? speeds : [top]).map(judged);

@@ -71,7 +71,11 @@ export function performGroove(
     cut,
     cutting: table.rows.length * ((60 * depth) / (cut.feed * cut.speed) + 20),
     tables: [table],
-    findings: [...findings, ...plungeFindings(draft, cut, slowestOf(scene.workshop.lathe))],
+    findings: [
+      ...findings,
+      ...plungeFindings(draft, cut, slowestOf(scene.workshop.lathe)),
+      ...ofBlade(judge, draft, cutter),
+    ],
     why: plungeWhy(scene, cutter, cut),
   };
 }
@@ -89,9 +93,16 @@ export function performPartOff(scene: Scene, draft: Draft, diameter: Mm, holding
     cutter,
     cut,
     cutting,
-    findings: cut ? plungeFindings(draft, cut, slowestOf(scene.workshop.lathe)) : [],
+    findings: cut
+      ? [...plungeFindings(draft, cut, slowestOf(scene.workshop.lathe)), ...ofBlade(judge, draft, cutter)]
+      : [],
     why: cut ? plungeWhy(scene, cutter, cut) : [],
   };
+}
+
+function ofBlade(judge: Judge | undefined, draft: Draft, cutter: Cutter): Finding[] {
+  const said = judge?.ofBlade({ depth: cutter.width ?? 2, feed: plungeFeed }) ?? [];
+  return said.map((finding) => ({ ...finding, at: draft.id }));
 }
 
 function plungeWhy({ machining }: Scene, cutter: Cutter, cut: CutNumbers): string[] {

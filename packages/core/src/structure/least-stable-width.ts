@@ -10,7 +10,8 @@ import { quiet, type RegenerativeCut, rubbingTimeOf, type StabilityLimit } from 
  *
  * A land of length l levels waves that are not much longer than itself: it leaves w = |sin(kl/2)/(kl/2)| of a wave of ω = k v for
  * the next turn to cut, and the metal pressed aside along it damps by w² of what it would under a long wave. With
- * 1/G = −b Kf [(1 − w e^(−iφ)) + iγ], γ = w² ω C/(Kf v), the least b over all φ follows from a quadratic in 1/b.
+ * 1/G = −b Kf [(1 − w e^(−iφ)) + iγ], γ = w² ω C/(Kf v), the least b over all φ follows from a quadratic in 1/b. Where the rubbing
+ * drives the modes otherwise than the chip does, iγ counts by its receptance over that to the chip, Gᵣ/G.
  *
  * @param grid  from {@link lobeGrid}
  * @param rubbingTime  C/(Kf v) [s]
@@ -21,7 +22,7 @@ import { quiet, type RegenerativeCut, rubbingTimeOf, type StabilityLimit } from 
  * @valid as {@link leastStableWidth}; as close as the grid is fine
  * @example leastOnGrid(lobeGrid([{ frequency: 150, stiffness: 5000, damping: 0.05, direction: 1 }], new Float64Array([157.32])), 0, 0) → 525.0
  */
-export function leastOnGrid({ count, entries }: FacedGrid, rubbingTime: number, landTime: number): number {
+export function leastOnGrid({ count, entries, rubs }: FacedGrid, rubbingTime: number, landTime: number): number {
   let least = Infinity;
   for (let at = 0; at < perFrequency * count; at += perFrequency) {
     const w = entries[at] ?? 0;
@@ -32,6 +33,8 @@ export function leastOnGrid({ count, entries }: FacedGrid, rubbingTime: number, 
       entries[at + 3] ?? 0,
       w * rubbingTime * left,
       left,
+      rubs ? rubs[at / 2] : 1,
+      rubs ? rubs[at / 2 + 1] : 0,
     );
     if (limit < least) least = limit;
   }
@@ -47,12 +50,22 @@ function leftSquared(kl: number): number {
 }
 
 /**
- * Least load at which one frequency can go on, whatever the phase of the wave before: with Z = 1/|G| and m = cos + γ sin of
- * atan(Q/P), (Z/B)² − 2 m (Z/B) + 1 + γ² − w² = 0.
+ * Least load at which one frequency can go on, whatever the phase of the wave before: with Z = 1/|G|, U = 1 + iγ Gᵣ/G and
+ * m = Re U cos + Im U sin of atan(Q/P), (Z/B)² − 2 m (Z/B) + |U|² − w² = 0.
  */
-function leastAtFrequency(real: number, sine: number, cosine: number, rubbing: number, leftSquare: number): number {
-  const m = cosine + rubbing * sine;
-  const square = m * m - 1 - rubbing * rubbing + leftSquare;
+function leastAtFrequency(
+  real: number,
+  sine: number,
+  cosine: number,
+  rubbing: number,
+  leftSquare: number,
+  rubReal = 1,
+  rubImaginary = 0,
+): number {
+  const u = 1 - rubbing * rubImaginary;
+  const v = rubbing * rubReal;
+  const m = u * cosine + v * sine;
+  const square = m * m - u * u - v * v + leftSquare;
   if (square < 0) return Infinity;
   const root = m + Math.sqrt(square);
   return root > 0 ? -real / (cosine * root) : Infinity;

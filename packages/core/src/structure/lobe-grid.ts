@@ -11,6 +11,11 @@ import { checkModes, type OrientedMode, receptanceAt } from './receptance.ts';
 export interface FacedGrid {
   readonly count: number;
   readonly entries: Float64Array;
+  /**
+   * Receptance to the rubbing over that to the chip, real and imaginary part for each frequency; left out where rubbing drives all
+   * modes as the chip does.
+   */
+  readonly rubs?: Float64Array | undefined;
 }
 
 /** Numbers kept for each frequency of a grid. */

@@ -168,6 +168,7 @@ export const lists: Readonly<Record<Exclude<WorkshopPart, 'lathe' | 'known'>, Re
         title: 'Its own sizes',
         fields: [
           size('width', 'Width', { of: kindIs('grooving', 'parting') }),
+          size('bladeHeight', 'Blade height', { of: kindIs('grooving', 'parting') }),
           size('barDiameter', 'Bar Ø', { of: kindIs('boring') }),
           size('minBore', 'Smallest bore', { of: kindIs('boring') }),
           number('flankAngle', 'Flank angle', { unit: '°', of: kindIs('threading') }),
