@@ -8,6 +8,7 @@ import { cutForces } from './cut-forces.ts';
 import { spindleSpeeds } from './drive.ts';
 import type { JobCut } from './job-remedies.ts';
 import { prepareSetup } from './prepare-setup.ts';
+import { chanceDraws } from './sampling.ts';
 import type { Lathe } from './schema.ts';
 
 export interface ChanceAtSpeed {
@@ -30,7 +31,7 @@ export interface CutChances {
  */
 export function chancesAtSpeeds(cut: JobCut, lathe: Pick<Lathe, 'speeds'>): CutChances {
   const { id, setup, material, joint, asked } = cut;
-  const prepared = prepareSetup(joint, setup, material);
+  const prepared = prepareSetup(joint, setup, material, chanceDraws);
   const forces = cutForces(setup, material, asked.depth, asked.feed);
   const at = (speed: Rpm): ChanceAtSpeed => ({
     speed,

@@ -6,12 +6,13 @@ import { normalCdf } from '../numerics/normal.ts';
 import type { MetrePerMinute } from '../units/quantities.ts';
 import type { CutForces } from './cut-forces.ts';
 import type { PreparedSetup } from './prepare-setup.ts';
+import { chanceDraws } from './sampling.ts';
 import { chatterMargins } from './singing-limit.ts';
 import { inOrder } from './size-after.ts';
 
 /** How near a cut is to singing. */
 export interface Chatter {
-  /** Share of the draws in which it sings. */
+  /** Share of the first batch of draws in which it sings. */
   readonly probability: number;
   /** Limit over what the cut asks, at most 20: above 1 it is quiet; middle, and the bounds of nine in ten draws. */
   readonly margin: { readonly low: number; readonly middle: number; readonly high: number };
@@ -23,27 +24,27 @@ const muchMargin = 20;
 /** Whether a cut sings, over all draws. */
 export function chatter(prepared: PreparedSetup, forces: CutForces, speed: MetrePerMinute): Chatter {
   const margins = chatterMargins(prepared.drawn, prepared.setup.cutter.edge, forces, speed);
-  const sings = margins.reduce((n, m) => n + (m < 0 ? 1 : 0), 0);
+  const probability = chanceOf(margins.subarray(0, chanceDraws));
   const sorted = margins.sort();
   const at = (share: number) =>
     Math.min(muchMargin, Math.exp(sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0));
   return {
-    probability: rounded(sings, margins.length),
+    probability,
     margin: { low: at(0.05), middle: at(0.5), high: at(0.95) },
   };
 }
 
 /** The probability alone. */
 export function chatterProbability(prepared: PreparedSetup, forces: CutForces, speed: MetrePerMinute): number {
-  const margins = chatterMargins(prepared.drawn, prepared.setup.cutter.edge, forces, speed);
-  let sings = 0;
-  for (const margin of margins) if (margin < 0) sings++;
-  return rounded(sings, margins.length);
+  const counted = prepared.drawn.slice(0, chanceDraws);
+  return chanceOf(chatterMargins(counted, prepared.setup.cutter.edge, forces, speed));
 }
 
-/** Half a draw more on either side: none of 32 singing does not prove that none ever will. */
-function rounded(sings: number, draws: number): number {
-  return (sings + 0.5) / (draws + 1);
+/** Share that sings, half a draw more on either side: none of 32 singing does not prove that none ever will. */
+export function chanceOf(margins: Float64Array): number {
+  let sings = 0;
+  for (const margin of margins) if (margin < 0) sings++;
+  return (sings + 0.5) / (margins.length + 1);
 }
 
 /**

@@ -9,6 +9,7 @@ import { cutForces } from './cut-forces.ts';
 import { chatterLimits } from './cut-verdict.ts';
 import { drivePower, spindleSpeeds } from './drive.ts';
 import type { PreparedSetup } from './prepare-setup.ts';
+import { chanceDraws } from './sampling.ts';
 import type { Lathe } from './schema.ts';
 import { chatterMargins } from './singing-limit.ts';
 
@@ -48,7 +49,8 @@ export function depthsAtSpeeds(
   lathe: Pick<Lathe, 'speeds' | 'drive'>,
   feed: MmPerRev,
 ): DepthsAtSpeeds {
-  const { setup, material, drawn } = prepared;
+  const { setup, material } = prepared;
+  const drawn = prepared.drawn.slice(0, chanceDraws);
   const { edge, maxDepth, width } = setup.cutter;
   const depths = ladder(Math.max(maxDepth, width ?? 0));
   const deepest = depths.at(-1) ?? maxDepth;

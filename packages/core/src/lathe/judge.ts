@@ -9,8 +9,8 @@
  * to twelve stations along the cut are plenty. When grooving or parting, `depth` is the width of the edge. Drilling, threading and
  * work by hand are not judged here.
  *
- * Twelve of the draws of a verdict stand for what is not known of the lathe while cuts are looked through. `judge.chance` takes all
- * of them and answers as `judgeCut` does; what is shown to people goes by it.
+ * Twelve draws stand for what is not known of the lathe while cuts are looked through. `judge.chance` takes all that a chance is
+ * counted from and answers as `judgeCut` does; what is shown to people goes by it.
  */
 import { rubbing } from '../cutting/rubbing.ts';
 import { cuttingSpeed } from '../cutting/speed.ts';
@@ -26,8 +26,8 @@ import { type AskedCut, checkAsked, rank, type Verdict, type Weighed, weigh } fr
 import { drivePower } from './drive.ts';
 import type { Values } from './elements.ts';
 import { latheKnowledge } from './knowledge.ts';
-import { type PreparedSetup, readyToDraw, usualDraws } from './prepare-setup.ts';
-import { draws, middle } from './sampling.ts';
+import { type PreparedSetup, readyToDraw } from './prepare-setup.ts';
+import { chanceDraws, draws, middle } from './sampling.ts';
 import type { Workshop } from './schema.ts';
 import { type ForceLadder, forceLadder, plunges, pushedOff, sizeAfter } from './size-after.ts';
 
@@ -35,7 +35,7 @@ import { type ForceLadder, forceLadder, plunges, pushedOff, sizeAfter } from './
 export interface KnownLathe {
   readonly lathe: Workshop['lathe'];
   readonly middle: Values;
-  /** Draws that stand for what is not known, as many as a verdict has. */
+  /** Draws that stand for what is not known, as many as a chance is counted from. */
   readonly draws: readonly Values[];
 }
 
@@ -68,7 +68,7 @@ export interface Fares extends JudgedCut {
 
 export interface Judge {
   (asked: AskedCut): Fares;
-  /** The chance that a cut sings, from as many draws as a verdict has: the one that is shown. */
+  /** The chance that a cut sings, as `judgeCut` gives it: the one that is shown. */
   readonly chance: (asked: Pick<AskedCut, 'depth' | 'feed' | 'speed'>) => number;
   /** What is to be said of the blade of a plunge: that it digs in, may break, or that its height was not told. */
   readonly ofBlade: (asked: Pick<AskedCut, 'depth' | 'feed'>) => readonly Finding[];
@@ -94,7 +94,7 @@ export function knownLathe(workshop: Pick<Workshop, 'lathe' | 'cutters'>, state?
   const before = states.get(state ?? '');
   if (before?.cutters === cutters) return before.known;
   const { joint } = latheKnowledge(workshop, state);
-  const known: KnownLathe = { lathe, middle: middle(joint), draws: draws(joint, usualDraws) };
+  const known: KnownLathe = { lathe, middle: middle(joint), draws: draws(joint, chanceDraws) };
   states.set(state ?? '', { cutters, known });
   remembered.set(lathe, states);
   return known;

@@ -6,11 +6,13 @@ import { cuttingSpeed } from '../cutting/speed.ts';
 import { DomainError } from '../errors.ts';
 import type { Mm } from '../units/quantities.ts';
 import { powerOf, usualEfficiency } from './capability.ts';
+import { chanceOf } from './chatter.ts';
 import { type CutMaterial, cutForces } from './cut-forces.ts';
 import { allGood, rank, type Weighed, weigh } from './cut-verdict.ts';
 import { drivePower } from './drive.ts';
-import { prepareSetup, usualDraws } from './prepare-setup.ts';
+import { prepareSetup } from './prepare-setup.ts';
 import { type Effort, notReckoned, type Remedy, remedies, type Trial } from './remedy-list.ts';
+import { chanceDraws } from './sampling.ts';
 import type { Lathe } from './schema.ts';
 import { chatterMargins } from './singing-limit.ts';
 import { forceLadder, plunges, pushedOff, sizeAfter } from './size-after.ts';
@@ -93,7 +95,7 @@ export function outcome(
   { setup, asked, joint }: Trial,
   material: CutMaterial,
   lathe: Lathe,
-  count = usualDraws,
+  count = chanceDraws,
 ): Outcome {
   if (!(asked.depth > 0)) throw new DomainError('depth', asked.depth, 'more than 0 mm');
   const prepared = prepareSetup(joint, setup, material, count);
@@ -106,7 +108,7 @@ export function outcome(
   const speed = cuttingSpeed(setup.diameter, asked.speed);
   const margins = chatterMargins(prepared.drawn, setup.cutter.edge, forces, speed);
   const size = ladder ? sizeAfter(prepared, ladder, asked.depth) : pushedOff(prepared, forces.square);
-  const chatter = (margins.filter((m) => m < 0).length + 0.5) / (margins.length + 1);
+  const chatter = chanceOf(margins);
   const power = powerOf(forces, setup.diameter, asked.speed, lathe.drive.efficiency ?? usualEfficiency);
   const weighed = weigh(prepared, {
     ...asked,

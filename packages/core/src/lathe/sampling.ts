@@ -58,13 +58,28 @@ function complete(values: Partial<Record<ElementId, number>>): Values {
 }
 
 /**
- * Lathes as they may be: for each element the draws stand evenly over its distribution and in an order of their own, and come
- * in pairs on either side of the middle.
+ * Draws that a chance is counted from, wherever it is told; against 1500 they are off by 0.03 in the root mean square. How far a
+ * size may spread needs more: its bounds from these alone come out too narrow.
+ */
+export const chanceDraws = 32;
+
+/**
+ * Lathes as they may be, in batches of {@link chanceDraws}, so that the first batch is the same however many follow.
  */
 export function draws(joint: Joint, count: number): Values[] {
+  const next = lcg(20_240_229);
+  const found: Values[] = [];
+  while (found.length < count) found.push(...batch(joint, Math.min(chanceDraws, count - found.length), next));
+  return found;
+}
+
+/**
+ * For each element the draws of a batch stand evenly over its distribution and in an order of their own, and come in pairs on either
+ * side of the middle.
+ */
+function batch(joint: Joint, count: number, next: () => number): Values[] {
   const half = Math.ceil(count / 2);
   const dimensions = joint.beliefs.length;
-  const next = lcg(20_240_229);
   const columns = Array.from({ length: dimensions }, () => shuffled(half, next));
   const found: Values[] = [];
   for (let i = 0; i < half; i++) {
