@@ -35,7 +35,12 @@ export async function lobesOfJob(
   const name = (id: string) => String(of(id)?.number ?? id);
   const title = (id: string) => `${name(id)}  ${of(id)?.title ?? ''}`;
   const { decimalSign } = presentSettings(assessed.read.job);
-  const chart = jobChart(found, { decimalSign, title: 'The cuts of the job over the speeds of the lathe', name });
+  const named = (id: string) => [of(id)?.number ?? id, of(id)?.kind].filter((w) => w !== undefined).join(' ');
+  const chart = jobChart(found, {
+    decimalSign,
+    title: 'The cuts of the job over the speeds of the lathe',
+    name: named,
+  });
   writeWhole(output, paintSvg(drawChart(chart, { decimalSign }), { theme: 'paper' }));
   await terminal.out(`${jobLobeLines(found, title, terminal).join('\n')}\n`);
   await terminal.out(writtenLines([output], assessed, terminal));

@@ -5,7 +5,7 @@ import { cuttingSpeed } from '../cutting/speed.ts';
 import type { Rpm } from '../units/quantities.ts';
 import { chatterProbability } from './chatter.ts';
 import { cutForces } from './cut-forces.ts';
-import { spindleSpeeds } from './drive.ts';
+import { speedsBetween, spindleSpeeds } from './drive.ts';
 import type { JobCut } from './job-remedies.ts';
 import { prepareSetup } from './prepare-setup.ts';
 import { chanceDraws } from './sampling.ts';
@@ -22,6 +22,8 @@ export interface CutChances {
   readonly own: ChanceAtSpeed;
   /** At the lathe's own speeds, slowest first. */
   readonly speeds: readonly ChanceAtSpeed[];
+  /** At these and between them, close enough for a curve. */
+  readonly course: readonly ChanceAtSpeed[];
 }
 
 /**
@@ -37,5 +39,7 @@ export function chancesAtSpeeds(cut: JobCut, lathe: Pick<Lathe, 'speeds'>): CutC
     speed,
     chance: chatterProbability(prepared, forces, cuttingSpeed(setup.diameter, speed)),
   });
-  return { id, own: at(asked.speed), speeds: spindleSpeeds(lathe).map(at) };
+  const own = spindleSpeeds(lathe);
+  const course = speedsBetween(own).map(at);
+  return { id, own: at(asked.speed), speeds: course.filter((c) => own.includes(c.speed)), course };
 }

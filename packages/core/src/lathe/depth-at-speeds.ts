@@ -7,11 +7,12 @@ import type { Mm, MmPerRev, Rpm } from '../units/quantities.ts';
 import { powerOf, usualEfficiency } from './capability.ts';
 import { cutForces } from './cut-forces.ts';
 import { chatterLimits } from './cut-verdict.ts';
-import { drivePower, spindleSpeeds } from './drive.ts';
+import { drivePower, speedsBetween, spindleSpeeds } from './drive.ts';
 import type { PreparedSetup } from './prepare-setup.ts';
 import { chanceDraws } from './sampling.ts';
 import type { Lathe } from './schema.ts';
 import { chatterMargins } from './singing-limit.ts';
+import { plunges } from './size-after.ts';
 
 export interface DepthAtSpeed {
   readonly speed: Rpm;
@@ -22,7 +23,12 @@ export interface DepthAtSpeed {
 }
 
 export interface DepthsAtSpeeds {
+  /** At the lathe's own speeds, slowest first. */
   readonly speeds: readonly DepthAtSpeed[];
+  /** The same at its own speeds and between them, close enough for a curve. */
+  readonly course: readonly DepthAtSpeed[];
+  /** Greatest depth the cutter stands; the width of its edge when grooving or parting. */
+  readonly stands: Mm;
   /** Least depth that cuts and does not rub at this feed; undefined when none looked at does. */
   readonly thinnest: Mm | undefined;
   readonly deepest: Mm;
@@ -52,11 +58,13 @@ export function depthsAtSpeeds(
   const { setup, material } = prepared;
   const drawn = prepared.drawn.slice(0, chanceDraws);
   const { edge, maxDepth, width } = setup.cutter;
+  const most = plunges(setup) ? (width ?? maxDepth) : maxDepth;
   const depths = ladder(Math.max(maxDepth, width ?? 0));
   const deepest = depths.at(-1) ?? maxDepth;
   const forces = depths.map((depth) => cutForces(setup, material, depth, feed));
   const efficiency = lathe.drive.efficiency ?? usualEfficiency;
-  const speeds = spindleSpeeds(lathe).map((speed): DepthAtSpeed => {
+  const own = spindleSpeeds(lathe);
+  const course = speedsBetween(own).map((speed): DepthAtSpeed => {
     const v = cuttingSpeed(setup.diameter, speed);
     const margins = forces.map((f) => chatterMargins(drawn, edge, f, v));
     const limits = drawn.map((_, d) => crossing(depths, (i) => margins[i]?.[d] ?? 0)).toSorted((a, b) => a - b);
@@ -72,7 +80,13 @@ export function depthsAtSpeeds(
     };
   });
   const cuts = forces.findIndex((f) => rubbing(f.chipThickness, edge) === 'cuts');
-  return { speeds, thinnest: cuts < 0 ? undefined : depths[cuts], deepest };
+  return {
+    speeds: course.filter((s) => own.includes(s.speed)),
+    course,
+    stands: most,
+    thinnest: cuts < 0 ? undefined : depths[cuts],
+    deepest,
+  };
 }
 
 /** First depth at which what is left of a limit is used up; straight between the rungs, the last rung when it never is. */

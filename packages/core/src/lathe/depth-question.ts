@@ -5,37 +5,41 @@ import { z } from 'zod';
 import { defineQuestion } from '../question.ts';
 import { round } from './answer-fields.ts';
 import { cutSources, demoWorkshop } from './demo-workshop.ts';
-import { depthsAtSpeeds } from './depth-at-speeds.ts';
+import { type DepthAtSpeed, depthsAtSpeeds } from './depth-at-speeds.ts';
 import { latheKnowledge } from './knowledge.ts';
 import { prepareSetup } from './prepare-setup.ts';
 import { cutOnLatheFields, setupOf } from './question-fields.ts';
 
 const { depth: _d, speed: _s, sizeLimit: _l, ...fields } = cutOnLatheFields;
 
+const plain = ({ speed, sings, power }: DepthAtSpeed) => ({
+  speed: round(speed),
+  sings: { good: round(sings.good), even: round(sings.even), bad: round(sings.bad) },
+  power: round(power),
+});
+
+const atSpeed = z.strictObject({
+  speed: z.number().describe('spindle speed [rpm]'),
+  sings: z
+    .strictObject({
+      good: z.number().describe('chance that still goes [mm]'),
+      even: z.number().describe('chance of a half [mm]'),
+      bad: z.number().describe('chance that is too much [mm]'),
+    })
+    .describe('depths at which the chance that it sings comes to this; the deepest looked at when it never does'),
+  power: z
+    .number()
+    .describe('depth at which the motor gives all it has; the deepest looked at when that is enough [mm]'),
+});
+
 export const depthAtSpeeds = defineQuestion({
   name: 'depth-at-speeds',
   asks: 'How deep may this cut go at each speed of this lathe before it sings or the motor is at its end?',
   input: z.strictObject(fields),
   output: z.strictObject({
-    speeds: z
-      .array(
-        z.strictObject({
-          speed: z.number().describe('spindle speed [rpm]'),
-          sings: z
-            .strictObject({
-              good: z.number().describe('chance that still goes [mm]'),
-              even: z.number().describe('chance of a half [mm]'),
-              bad: z.number().describe('chance that is too much [mm]'),
-            })
-            .describe(
-              'depths at which the chance that it sings comes to this; the deepest looked at when it never does',
-            ),
-          power: z
-            .number()
-            .describe('depth at which the motor gives all it has; the deepest looked at when that is enough [mm]'),
-        }),
-      )
-      .describe('the lathe’s own speeds, slowest first'),
+    speeds: z.array(atSpeed).describe('the lathe’s own speeds, slowest first'),
+    course: z.array(atSpeed).describe('its own speeds and what lies between them, close enough for a curve'),
+    stands: z.number().describe('greatest depth the cutter stands, or the width of its edge [mm]'),
     thinnest: z
       .number()
       .nullable()
@@ -60,11 +64,9 @@ export const depthAtSpeeds = defineQuestion({
     const { joint } = latheKnowledge(asked.workshop, asked.state);
     const found = depthsAtSpeeds(prepareSetup(joint, setup, material), asked.workshop.lathe, asked.feed);
     return {
-      speeds: found.speeds.map(({ speed, sings, power }) => ({
-        speed,
-        sings: { good: round(sings.good), even: round(sings.even), bad: round(sings.bad) },
-        power: round(power),
-      })),
+      speeds: found.speeds.map(plain),
+      course: found.course.map(plain),
+      stands: round(found.stands),
       thinnest: found.thinnest === undefined ? null : round(found.thinnest),
       deepest: round(found.deepest),
     };

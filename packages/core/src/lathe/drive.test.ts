@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { torqueOfPower } from '../cutting/power.ts';
 import { DomainError } from '../errors.ts';
-import { drivePower, spindleSpeeds } from './drive.ts';
+import { drivePower, speedsBetween, spindleSpeeds } from './drive.ts';
 
 const range = { kind: 'range', from: 100, to: 2000 } as const;
 const electronic = { power: 450, behaviour: 'constant torque', baseSpeed: 900 } as const;
@@ -43,4 +43,15 @@ test('without a base speed the middle of the range is taken', () => {
 
 test('a standing spindle has no power to speak of', () => {
   expect(() => drivePower({ speeds: range, drive: electronic }, 0)).toThrow(DomainError);
+});
+
+test('speeds for a curve hold every speed of the lathe, in order, none more than an eighth above the one before', () => {
+  const own = [125, 200, 315, 500, 800, 1250, 2000];
+  const all = speedsBetween(own);
+  expect(all).toEqual(all.toSorted((a, b) => a - b));
+  for (const speed of own) expect(all).toContain(speed);
+  all.slice(1).forEach((speed, i) => {
+    expect(speed / (all[i] ?? 1)).toBeLessThan(1.125);
+  });
+  expect(speedsBetween([400])).toEqual([400]);
 });

@@ -49,3 +49,16 @@ export function drivePower(lathe: Pick<Lathe, 'speeds' | 'drive'>, speed: Rpm): 
   const base = drive.baseSpeed ?? ((all[0] ?? speed) + (all.at(-1) ?? speed)) / 2;
   return drive.power * Math.min(1, speed / base);
 }
+
+/** From one speed to the next of a curve at most this ratio. */
+const curveRatio = 1.12;
+
+/** The given speeds, slowest first, and between them as many as a curve over them needs. */
+export function speedsBetween(own: readonly Rpm[]): Rpm[] {
+  return own.flatMap((speed, i) => {
+    const next = own[i + 1];
+    if (next === undefined || !(next > speed)) return [speed];
+    const steps = Math.ceil(Math.log(next / speed) / Math.log(curveRatio) - 1e-9);
+    return Array.from({ length: steps }, (_, k) => (k === 0 ? speed : speed * (next / speed) ** (k / steps)));
+  });
+}

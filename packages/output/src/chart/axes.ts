@@ -48,8 +48,18 @@ export function place(axis: Axis, values: readonly number[], from: Mm, to: Mm, a
   const scale = log ? scaleLog(free ? rounded(domain) : domain, [from, to]) : scaleLinear(domain, [from, to]);
   if (free && !log) scale.nice(count);
   const [first = 0, last = 1] = scale.domain();
+  const own = axis.ticks?.filter((t) => t >= Math.min(first, last) && t <= Math.max(first, last)) ?? [];
+  if (own.length > 0 && haveRoom(own.map((t) => scale(t)))) return { at: scale, ticks: own, from: first, to: last };
   const ticks = scale.ticks(count).filter((t) => !axis.whole || Number.isInteger(t));
   return { at: scale, ticks: log ? thinned(ticks, count) : ticks, from: first, to: last };
+}
+
+/** Room for a figure of four digits beside the next [mm]. */
+const figureRoom = 8;
+
+function haveRoom(places: readonly Mm[]): boolean {
+  const inOrder = [...places].sort((a, b) => a - b);
+  return inOrder.every((at, i) => i === 0 || at - (inOrder[i - 1] ?? 0) >= figureRoom);
 }
 
 /** Closer to nought than any quantity here is nought. */

@@ -48,6 +48,14 @@ describe('an axis', () => {
   });
 });
 
+test('an axis told what counts is ticked there, and at round numbers where the figures would run into each other', () => {
+  const axis = { title: 'speed', unit: 'rpm', scale: 'log', from: 100, to: 2200 } as const;
+  expect(place({ ...axis, ticks: [125, 500, 2000] }, [], 10, 150, 'x').ticks).toEqual([125, 500, 2000]);
+  const crowded = place({ ...axis, ticks: [500, 505, 510] }, [], 10, 150, 'x').ticks;
+  expect(crowded).not.toContain(505);
+  expect(crowded.length).toBeGreaterThan(2);
+});
+
 describe('a chart', () => {
   const points = [
     [1, 12],

@@ -9,6 +9,8 @@ export interface Axis {
   readonly scale?: 'linear' | 'log' | undefined;
   /** Counts something: only whole numbers are ticked. */
   readonly whole?: boolean | undefined;
+  /** Where it is ticked, when these are the values that count and their figures have room; left out, round numbers. */
+  readonly ticks?: readonly number[] | undefined;
   /** Ends of the axis; left out, round numbers that hold everything plotted. */
   readonly from?: number | undefined;
   readonly to?: number | undefined;

@@ -3,13 +3,13 @@ import type { CutChances } from '@sparewright/core/lathe/chance-at-speeds';
 import { chatterLimits } from '@sparewright/core/lathe/cut-verdict';
 import { presentShare } from '../present/number.ts';
 import type { DecimalSign } from '../present/settings.ts';
-import type { Chart } from './chart.ts';
+import type { Chart, ChartMark } from './chart.ts';
 
 /** Cuts whose course over the other speeds is drawn. */
-const followed = 3;
+const followed = 4;
 
 /**
- * Every cut is a mark at its own speed; of those nearest to singing, a line shows what another speed would do.
+ * Every cut is a mark at its own speed; of those nearest to singing, a line that bears its name shows what another speed would do.
  *
  * @param name  what a cut is called on the chart, short
  */
@@ -32,27 +32,39 @@ export function jobChart(
       title: 'spindle speed',
       unit: 'rpm',
       scale: 'log',
+      ticks: cuts[0]?.speeds.map((s) => s.speed),
       from: 0.85 * Math.min(...speeds),
       to: 1.15 * Math.max(...speeds),
     },
     y: { title: 'chance that it sings', unit: '%', from: 0, to: 100 },
     lines: worst.map((c) => ({
-      points: c.speeds.map((s) => [s.speed, percent(s.chance)] as const),
+      points: c.course.map((s) => [s.speed, percent(s.chance)] as const),
       meaning: 'inferred',
+      label: name(c.id),
       of: c.id,
     })),
     rules: [
       { at: percent(chatterLimits.good), along: 'x', meaning: 'limit', label: 'goes below' },
       { at: percent(chatterLimits.bad), along: 'x', meaning: 'limit', label: 'too much above' },
     ],
-    marks: cuts.map((c, i) => ({
-      x: c.own.speed,
-      y: percent(c.own.chance),
-      shape: 'dot',
-      meaning: 'accent',
-      label: beside(cuts, i, name),
-      of: c.id,
-    })),
+    marks: [
+      // A stepped drive has only these speeds, whatever the lines between them seem to say.
+      ...worst.flatMap((c) =>
+        c.speeds.map(
+          (s): ChartMark => ({ x: s.speed, y: percent(s.chance), shape: 'ring', meaning: 'computed', of: c.id }),
+        ),
+      ),
+      ...cuts.map(
+        (c, i): ChartMark => ({
+          x: c.own.speed,
+          y: percent(c.own.chance),
+          shape: 'dot',
+          meaning: 'accent',
+          label: beside(cuts, i, name),
+          of: c.id,
+        }),
+      ),
+    ],
   };
 }
 
