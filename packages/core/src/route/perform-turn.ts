@@ -17,7 +17,15 @@ import { giveOver, type Holding } from './hold.ts';
 import { largestFeed, speedRange } from './machining.ts';
 import { noCuttingData, nothing, type Outcome, type Scene } from './outcome.ts';
 import { fineInfeedFor, lastPass } from './perform-fine.ts';
-import { bendingShare, boreBending, facingAllowance, roughBending, usualTolerance } from './practice.ts';
+import {
+  bendingShare,
+  boreBending,
+  facingAllowance,
+  finishForPaper,
+  paperedBendingShare,
+  roughBending,
+  usualTolerance,
+} from './practice.ts';
 import { semiFinish } from './semi-finish.ts';
 import { slidePerDivision } from './tables/dial.ts';
 import { stretchFrom } from './tables/stretch.ts';
@@ -60,6 +68,7 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
   });
   const yielding = judge ? 0 : inside ? giveOfBar(cutter) : giveOver(part, work, holding, draft.from, draft.to);
   const last = task.stage === 'finish';
+  const papered = paperFollows(part, draft, task);
   const semi = last ? semiFinish(task.tolerance, draft.working) : undefined;
   // What a boring bar gives is the same all along the bore: it is measured and dialled away, it does not make the bore taper.
   const widest = task.stage === 'rough' ? roughBending : boreBending;
@@ -73,8 +82,10 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
       yielding,
       fares: judge && onLathe(judge, last),
       bendingLimit:
-        !last || (inside && !judge) ? widest : Math.max(0.002, bendingShare * (task.tolerance ?? usualTolerance)),
-      finish: task.stage === 'finish' ? paperFollows(part, draft, task) : undefined,
+        !last || (inside && !judge)
+          ? widest
+          : Math.max(0.002, (papered ? paperedBendingShare : bendingShare) * (task.tolerance ?? usualTolerance)),
+      finish: last ? (papered ? finishForPaper : task.finish) : undefined,
       feedLimit: largestFeed(machining.data, cutter, task.stage),
       speeds,
       cutData: machining.cutData,
@@ -145,11 +156,14 @@ function reachFindings({ part, workshop }: Scene, draft: Draft, task: Turn, cutt
   return findings;
 }
 
-/** Where abrasive paper follows, the cutter needs only a surface that the paper takes out quickly; `common practice`: Ra 1.6. */
-function paperFollows(part: PartResult, draft: Draft, task: Turn): number | undefined {
-  const polished =
-    task.finish !== undefined && task.finish <= 0.8 && part.outside.some((s) => draft.features.includes(s.feature.id));
-  return polished ? 1.6 : task.finish;
+/** Abrasive paper follows: the cutter need not leave the finish itself, and what taper it leaves is papered away. */
+function paperFollows(part: PartResult, draft: Draft, { stage, finish }: Turn): boolean {
+  return (
+    stage === 'finish' &&
+    finish !== undefined &&
+    finish <= 0.8 &&
+    part.outside.some((s) => draft.features.includes(s.feature.id))
+  );
 }
 
 /** Smallest step set in facing, where the dial along the work has none finer; `common practice`. */

@@ -1,7 +1,7 @@
 /**
  * Figures of workshop habit that the planner goes by; all `common practice`, in one place.
  */
-import type { Mm, Second } from '../units/quantities.ts';
+import type { Micrometre, Mm, Second } from '../units/quantities.ts';
 
 /** Left on a face for cleaning it up. */
 export const facingAllowance: Mm = 1;
@@ -45,6 +45,10 @@ export const boreBending: Mm = 0.06;
 export const usualTolerance: Mm = 0.1;
 /** Share of a tolerance that bending may take up in the finishing cut. */
 export const bendingShare = 0.25;
+/** The same where abrasive paper follows, which is kept longer on the thick end; `common practice`. */
+export const paperedBendingShare = 0.5;
+/** Roughness Ra that abrasive paper takes out quickly [µm]; `common practice`. */
+export const finishForPaper: Micrometre = 1.6;
 /** Handling between two passes: back, wind, set. */
 export const passHandling: Second = 25;
 /** Getting ready for one operation: cutter, height, touch. */
