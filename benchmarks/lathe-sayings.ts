@@ -1,7 +1,7 @@
 /** Sayings of the trade held against the model, none of them used to set it. Rows of the plausibility page. */
 import type { Operation, Setup } from '@sparewright/core/lathe/chain';
-import type { CuttingTool } from '@sparewright/core/lathe/cutting-tool';
 import { type CutVerdict, judgeCut } from '@sparewright/core/lathe/cut-verdict';
+import type { CuttingTool } from '@sparewright/core/lathe/cutting-tool';
 import { latheKnowledge } from '@sparewright/core/lathe/knowledge';
 import { prepareSetup } from '@sparewright/core/lathe/prepare-setup';
 import type { Workshop } from '@sparewright/core/lathe/schema';
