@@ -10,7 +10,7 @@ import { band, called, type Draft, dimensionOf, inWords, lengthInWords, middle }
 import { type Drilled, drillHoles, type Hole } from './draft-holes.ts';
 import { draftThreadMouths } from './draft-thread-mouth.ts';
 import { type End, type Holding, throughBore } from './hold.ts';
-import { boringAllowance, finishingAllowance, shoulderAllowance } from './practice.ts';
+import { boreFinishingAllowance, shoulderAllowance } from './practice.ts';
 import { flat } from './profile.ts';
 import { clearInsideTo, isInPart, piecesOf, sectionInside } from './surfaces.ts';
 import { crestAim } from './tables/thread-aim.ts';
@@ -150,8 +150,8 @@ function boredOut(part: PartResult, hole: Hole, start: Mm, common: Common, face:
   const target = crest?.aim ?? middle(dimension, section.largest);
   const tolerance = crest ? crest.max - crest.min : band(dimension);
   const at = { ...common, kind: 'bore' as const, features: [id], from: section.from, to: section.to };
-  const roughed = Number((target - finishingAllowance).toFixed(3));
-  const rough = target - start > boringAllowance + finishingAllowance;
+  const roughed = Number((target - boreFinishingAllowance).toFixed(3));
+  const rough = roughed - start > boreFinishingAllowance;
   const turn = { does: 'turn', where: 'bore', reach: depth } as const;
   return [
     ...(rough

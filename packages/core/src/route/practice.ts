@@ -9,6 +9,8 @@ export const facingAllowance: Mm = 1;
 export const finishingAllowance: Mm = 0.6;
 /** Left on a shoulder by roughing, along the work. */
 export const shoulderAllowance: Mm = 0.2;
+/** Left on the diameter of a bore for its finishing cuts: a bar gives way more, and what is left for light cuts takes many of them. */
+export const boreFinishingAllowance: Mm = 0.3;
 /** Left in a drilled hole for boring it, on the diameter. */
 export const boringAllowance: Mm = 1;
 /** Roughness depth Rt that a careful last cut leaves before abrasive paper, in µm. */
