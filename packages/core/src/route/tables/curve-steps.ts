@@ -119,7 +119,9 @@ function distanceToPiece(piece: Segment, p: Point): Mm {
   if (away === 0) return piece.radius;
   const foot = piece.centre.z + ((p.z - piece.centre.z) * piece.radius) / away;
   const within = foot >= Math.min(piece.from.z, piece.to.z) && foot <= Math.max(piece.from.z, piece.to.z);
-  return within ? Math.abs(away - piece.radius) : ends;
+  // The nearest point of the whole circle may lie across from the arc.
+  const facing = p.r >= piece.centre.r === bulgesOut(piece);
+  return within && facing ? Math.abs(away - piece.radius) : ends;
 }
 
 /**
