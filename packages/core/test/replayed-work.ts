@@ -51,7 +51,8 @@ export function spotsOf(part: PartResult, stock: WorkOutline): Spot[] {
 /** Curves are looked at closely, for steps touch them in one point each. */
 function shares(part: PartResult, s: Segment): number[] {
   const kind = part.outside.find((o) => o.feature.id === s.feature)?.feature.kind;
-  const many = kind === 'arc' || kind === 'crown' || kind === 'curve' ? 40 : 4;
+  // A free curve is drawn in many pieces.
+  const many = kind === 'arc' || kind === 'crown' ? 40 : kind === 'curve' ? 6 : 4;
   return Array.from({ length: many + 1 }, (_, i) => 0.03 + (0.94 * i) / many);
 }
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type ArbitraryPart, arbitraryPartIn } from '../../test/arbitrary-part.ts';
 import { arbitraryWorkshop, fullWorkshop } from '../../test/arbitrary-workshop.ts';
-import { wrongByTables } from '../../test/replay-tables.ts';
+import { isOptional, wrongByTables } from '../../test/replay-tables.ts';
 import { type WorkshopDocument, workshopSchema } from '../lathe/schema.ts';
 import { definePart } from '../part/define-part.ts';
 import { partSchema } from '../part/schema.ts';
@@ -42,11 +42,12 @@ const withRow = (table: DialTable, at: number, change: (row: Row) => Row): DialT
 
 /** Divisions are counted under another name where there are two dials. */
 const dialled = ({ kind }: DialTable) => (kind === 'curve' ? 'acrossDivisions' : 'divisions');
-const isCut = ({ kind }: DialTable) => ['turning', 'boring', 'groove', 'cone', 'curve'].includes(kind);
+const isCut = (table: DialTable) =>
+  ['turning', 'boring', 'groove', 'cone', 'curve'].includes(table.kind) && !isOptional(table);
 const isFine = (table: DialTable) => table.title.includes('last pass with the top slide');
 /** Its last row is put on by another table. */
 const isContinued = (table: DialTable, route: RouteResult) =>
-  route.tables.some((t) => t !== table && t.operation === table.operation);
+  route.tables.some((t) => t !== table && t.operation === table.operation && !isOptional(t));
 const inside = (table: DialTable, route: RouteResult) =>
   route.operations.find((o) => o.id === table.operation)?.side === 'inside';
 const isSaid = (table: DialTable, route: RouteResult) => route.findings.some((f) => f.at === table.operation);
