@@ -70,6 +70,54 @@ describe('the log of the bench', () => {
     });
   });
 
+  it('tells how long operations took, leaves out what it cannot know, and plans by them when asked', async () => {
+    const job = await screens.copyOf('plunger');
+    const morning = Date.parse('2026-03-02T08:00:00Z');
+    const entries = [
+      [0, 'face-left'],
+      [20, 'rough-turn-body'],
+      [45, 'rough-turn-body'],
+      [100, 'finish-turn-body'],
+      [900, 'turn-cone-cavity'],
+    ].map(([minute, of], i) => ({
+      id: `timed-${i}`,
+      job,
+      at: new Date(morning + 60_000 * Number(minute)).toISOString(),
+      kind: 'sound',
+      sound: 'quiet',
+      of,
+      operation: '',
+      title: String(of),
+    }));
+    const sent = await fetch(`${screens.address}/api/bench-log`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({ entries }),
+    });
+    expect(sent.status).toBe(200);
+    await screens.look(`jobs/${job}/bench`, views.tablet, async (page) => {
+      await page.getByText('Times by this log: 2 operations').click();
+      const row = page.locator('.times-taken tr', { hasText: 'Rough the body' });
+      // Nothing was written while drilling: 45 minutes since the facing.
+      await row.getByText('45 min').waitFor();
+      expect(await row.textContent()).toContain('with');
+      const out = await page.locator('.times-taken').textContent();
+      expect(out).toContain('nothing tells when it began');
+      expect(out).toContain('a pause lies in it');
+      await page.getByRole('button', { name: 'Plan by these times' }).click();
+      await page.getByText('2 operations, planned by them').waitFor();
+      await page.getByRole('tab', { name: /Route/ }).click();
+      await page
+        .getByText(/learned from 2 operations/)
+        .first()
+        .waitFor(patiently);
+      await page
+        .getByText(/\(learned from one operation\)/)
+        .first()
+        .waitFor(patiently);
+    });
+  });
+
   it('goes on without the network, through a reload, and delivers everything once when it is back', async () => {
     const job = await screens.copyOf('plunger');
     const page = await screens.open(views.phone, `jobs/${job}/bench`);

@@ -47,8 +47,8 @@ export function TimesTaken({ log, page, form }: Props) {
                   {titleOf(t.of)}
                   {t.with.length > 0 && `, with ${t.with.map(titleOf).join(', ')}`}
                 </th>
-                <td data-label="Planned">{presentTime(t.planned)}</td>
-                <td data-label="Taken">{presentTime(t.taken)}</td>
+                <td data-label="Planned">{onOneLine(t.planned)}</td>
+                <td data-label="Taken">{onOneLine(t.taken)}</td>
               </tr>
             ))}
           </tbody>
@@ -66,4 +66,8 @@ export function TimesTaken({ log, page, form }: Props) {
       )}
     </details>
   );
+}
+
+function onOneLine(seconds: number): string {
+  return presentTime(seconds).replaceAll(' ', '\u00a0');
 }
