@@ -88,8 +88,7 @@ it('leads from five questions to a packet that says what was measured, decided, 
     // Route: operations in their order, on the demonstration lathe.
     await goToStage(page, 'Route');
     await sheet(page)
-      .getByText(/Setup 1/)
-      .first()
+      .getByRole('heading', { name: /^Setup 1: / })
       .waitFor();
 
     // Bench: the first pass is written down as it came out.
