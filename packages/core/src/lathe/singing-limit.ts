@@ -89,11 +89,16 @@ function choirsOf(modes: readonly LatheMode[], setup: Setup, inPlaneRatio: numbe
 function facedGrid({ omega, sums, eased }: Choir, effectiveApproach: Radian): FacedGrid {
   const c = Math.cos(effectiveApproach);
   const s = Math.sin(effectiveApproach);
-  const grid = emptyGrid(omega.length);
-  const rubs = eased && new Float64Array(2 * omega.length);
+  const realAt = (at: number) =>
+    c * (c * (sums[at] ?? 0) + (sums[at + 2] ?? 0)) + s * (s * (sums[at + 4] ?? 0) + (sums[at + 6] ?? 0));
+  // Counted first: most of a grid with room for all would lie empty, and thousands are made.
+  let count = 0;
+  for (let i = 0; i < omega.length; i++) if (realAt(perOmega * i) < 0) count++;
+  const grid = emptyGrid(count);
+  const rubs = eased && new Float64Array(2 * count);
   for (let i = 0; i < omega.length; i++) {
     const at = perOmega * i;
-    const re = c * (c * (sums[at] ?? 0) + (sums[at + 2] ?? 0)) + s * (s * (sums[at + 4] ?? 0) + (sums[at + 6] ?? 0));
+    const re = realAt(at);
     if (re >= 0) continue;
     const im =
       c * (c * (sums[at + 1] ?? 0) + (sums[at + 3] ?? 0)) + s * (s * (sums[at + 5] ?? 0) + (sums[at + 7] ?? 0));

@@ -28,18 +28,29 @@ export function slowestOf(lathe: Lathe): Rpm {
   return Math.min(...spindleSpeeds(lathe));
 }
 
+/** By so much the chance from all draws may lie below that from few; a speed farther above what is borne is not asked about again. */
+const fewMayBeOff = 0.2;
+
 /** Of the speeds that the drive turns, the fastest that keeps quiet; where none does, the quietest. */
 export function handFedCut({ lathe, top, at, judge, depth, sides }: HandFed): CutNumbers {
-  const judged = (speed: Rpm): CutNumbers => {
-    const cut = at(speed);
-    const fares = judge?.({ depth, feed: cut.feed, speed });
-    return fares
-      ? { ...cut, bending: sides * fares.size.most.middle, sings: judge?.chance({ depth, feed: cut.feed, speed }) }
-      : cut;
-  };
   const speeds = spindleSpeeds(lathe).filter((rpm) => rpm <= top);
-  const cuts = (speeds.length > 0 ? speeds : [top]).map(judged);
+  const cuts = (speeds.length > 0 ? speeds : [top]).map(at);
   const strong = cuts.filter((c) => c.powerShare <= usablePower);
-  const quiet = strong.findLast((c) => (c.sings ?? 0) <= singingBorne);
-  return quiet ?? strong.toSorted((a, b) => (a.sings ?? 0) - (b.sings ?? 0))[0] ?? cuts[0] ?? at(top);
+  const possible = strong.length > 0 ? strong : cuts.slice(0, 1);
+  if (!judge) return possible.at(-1) ?? at(top);
+  const few = possible.map((cut): CutNumbers => {
+    const { size, chatter } = judge({ depth, feed: cut.feed, speed: cut.speed });
+    return { ...cut, bending: sides * size.most.middle, sings: chatter };
+  });
+  const inFull = (cut: CutNumbers): CutNumbers => ({
+    ...cut,
+    sings: judge.chance({ depth, feed: cut.feed, speed: cut.speed }),
+  });
+  for (const cut of few.toReversed()) {
+    if ((cut.sings ?? 0) > singingBorne + fewMayBeOff) continue;
+    const asked = inFull(cut);
+    if ((asked.sings ?? 0) <= singingBorne) return asked;
+  }
+  const quietest = few.map(inFull).toSorted((a, b) => (a.sings ?? 0) - (b.sings ?? 0));
+  return quietest[0] ?? at(top);
 }

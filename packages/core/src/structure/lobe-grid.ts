@@ -33,7 +33,7 @@ const fine = [
 ];
 const coarse = [0.15, 0.4, 0.7, 1, 1.4, 2.2, 4, 9, 22];
 
-/** Frequencies at which the response of modes is looked at, in order: close together about each mode. */
+/** Frequencies at which the response of modes is looked at, close together about each mode; in order where they are fine. */
 export function lookedAt(
   modes: readonly Pick<OrientedMode, 'frequency' | 'damping'>[],
   detail: 'fine' | 'coarse',
@@ -57,7 +57,8 @@ export function lookedAt(
       if (1 - square > 0.04) frequencies[n++] = frequency * Math.sqrt(1 - square);
     }
   }
-  return frequencies.slice(0, n).sort();
+  // Coarse ones serve the least of all limits only, for which their order does not matter.
+  return detail === 'fine' ? frequencies.slice(0, n).sort() : frequencies.slice(0, n);
 }
 
 /**
