@@ -34,6 +34,8 @@ export interface Drilled {
   readonly drafts: readonly Draft[];
   /** Diameter of the hole at a section, 0 where no drill reaches. */
   readonly holeAt: (section: string) => Mm;
+  /** Height of the cone that the point of the drill leaves at the flat floor of a bored section; 0 where none is left. */
+  readonly coneAt: (section: string) => Mm;
 }
 
 type Common = Pick<Draft, 'setup' | 'atFreeEnd' | 'working' | 'removes' | 'why' | 'cautions'>;
@@ -66,6 +68,13 @@ export function drillHoles(
       const own = holes.find((h) => h.section.feature.id === section);
       const reaching = wanted.filter(({ hole }) => own && hole.depth >= own.depth - 1e-9);
       return Math.max(0, ...reaching.map((w) => w.diameter));
+    },
+    coneAt: (section) => {
+      const own = wanted.find(({ hole }) => hole.section.feature.id === section);
+      if (!own || own.hole.through || own.hole.section.feature.kind !== 'bored') return 0;
+      const deeper = wanted.filter(({ hole }) => hole.depth > own.hole.depth + 1e-9);
+      const open = Math.max(0, ...deeper.map((w) => w.diameter));
+      return Math.max(0, pointLength(own.diameter - open, own.pointAngle));
     },
   };
 }

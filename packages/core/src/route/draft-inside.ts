@@ -135,15 +135,16 @@ function boring(part: PartResult, hole: Hole, drilled: Drilled, common: Common, 
       ];
     }
     case 'bored':
-      return boredOut(part, hole, start, common, face);
+      return boredOut(part, hole, drilled, common, face);
   }
 }
 
 /** In one operation, or roughed first when much is to come out. */
-function boredOut(part: PartResult, hole: Hole, start: Mm, common: Common, face: Mm): Draft[] {
+function boredOut(part: PartResult, hole: Hole, drilled: Drilled, common: Common, face: Mm): Draft[] {
   const { section, depth } = hole;
   const { feature } = section;
   const id = feature.id;
+  const start = drilled.holeAt(id);
   const thread = part.threads.find((t) => t.on === id && t.side === 'internal');
   const crest = thread && crestAim(thread.thread, 'internal');
   const dimension = dimensionOf(part, id, 'diameter');
@@ -184,6 +185,7 @@ function boredOut(part: PartResult, hole: Hole, start: Mm, common: Common, face:
         target,
         stage: 'finish' as const,
         startDiameter: rough ? roughed : start,
+        cone: drilled.coneAt(id),
         tolerance,
         finish: feature.finish,
       },

@@ -25,6 +25,8 @@ export type Task =
       readonly startDiameter?: Mm | undefined;
       /** Between what stays on the shoulders beside it for facing; its passes begin at what stands here. */
       readonly clear?: { readonly from: Mm; readonly to: Mm } | undefined;
+      /** Height of the cone that a drill left at the floor of the bore. */
+      readonly cone?: Mm | undefined;
       /** How far a boring bar has to go in. */
       readonly reach?: Mm | undefined;
       readonly tolerance: Mm | undefined;

@@ -109,6 +109,7 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
     givesWay: chosen.numbers.bending,
     finishing: last && { grows: warmth * task.target * (part.material?.expansion ?? 0) },
     lastByTopSlide: fine.infeed !== undefined,
+    cone: task.cone,
   });
   const before = Number(table.rows.at(-2)?.diameter ?? start);
   const ends = table.rows.at(-1)?.diameter;
@@ -120,6 +121,7 @@ export function performTurn(scene: Scene, draft: Draft, task: Turn, holding: Hol
       ...(table.rows.length > 0 ? [table] : []),
       ...(fine.infeed ? [lastPass(scene, draft, task, fine.infeed, cutter, before)] : []),
     ],
+    needs: task.cone ? ['drill ground flat, or a boring bar that reaches the middle, for the floor of the bore'] : [],
     endsAt: task.stage === 'rough' && typeof ends === 'number' ? ends : undefined,
     findings: [...reach, ...cutFindings(draft, chosen, cutter, machining.hardens), ...fine.findings],
     why: [...(semi ? [semi.why] : []), choiceInWords(chosen), ...fine.why],

@@ -202,6 +202,18 @@ describe('as a turner would do it', () => {
     expect(left).toBeGreaterThan(23.71 - 0.041);
   });
 
+  test('the cone that a drill leaves at a flat floor is to be taken off; a bore right through has none', () => {
+    const outside: PartDocument['outside'] = [{ kind: 'cylinder', id: 'body', diameter: 30, length: 40 }];
+    const notes = (depth: number) =>
+      plan({ outside, inside: { left: [{ kind: 'bored', id: 'bore', diameter: '20 H8', depth }] } })
+        .tables.filter((t) => t.kind === 'boring')
+        .flatMap((t) => t.notes)
+        .filter((n) => n.includes('cone'));
+    // The largest drill of the demonstration workshop is 13 mm, with a point of 118°: 6.5/tan 59° = 3.91 mm.
+    expect(notes(25)).toEqual([expect.stringContaining('a cone 3.9 mm high')]);
+    expect(notes(40)).toEqual([]);
+  });
+
   test('the point of the drill does not pierce the floor of a shallow bore', () => {
     const outside: PartDocument['outside'] = [{ kind: 'cylinder', id: 'body', diameter: 40, length: 50 }];
     const route = plan({ outside, inside: { left: [{ kind: 'bored', id: 'recess', diameter: 14, depth: 3 }] } });

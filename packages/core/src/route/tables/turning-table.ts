@@ -19,6 +19,8 @@ export interface TurningTableInput {
   readonly givesWay: Mm;
   /** Of the last cuts; `grows`: how much too large the work reads when it is still warm. */
   readonly finishing: false | { readonly grows: Mm };
+  /** Height of the cone that a drill left at the floor of a bore; 0 or left out where there is none. */
+  readonly cone?: Mm | undefined;
   /** The last pass is put on with the top slide, by a table of its own. */
   readonly lastByTopSlide?: boolean | undefined;
 }
@@ -57,6 +59,7 @@ export function turningTable(input: TurningTableInput): DialTable {
       dialNote('Cross slide', input.dial),
       `Zero the dial with the cutter just touching at Ø${input.from.toFixed(3)} mm.`,
       stretchNote(input.along),
+      ...(input.cone ? [coneNote(input.cone)] : []),
       ...(input.finishing ? semiFinishNotes(input, passes, give, input.finishing.grows) : []),
       ...(input.lastByTopSlide
         ? [
@@ -70,6 +73,10 @@ export function turningTable(input: TurningTableInput): DialTable {
         : []),
     ],
   };
+}
+
+function coneNote(cone: Mm): string {
+  return `The drill left a cone ${cone.toFixed(1)} mm high at the floor. Before the first pass take it off with a drill ground flat, or with a bar that reaches the middle, in light cuts along.`;
 }
 
 /** The last two passes have names; what comes before only clears what roughing left. */
