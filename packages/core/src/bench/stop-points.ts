@@ -14,7 +14,9 @@ import type { BenchResult, StopPoint } from './bench-result.ts';
 
 /** Stop points for every close diameter that the route finishes. */
 export function stopPoints(part: PartResult, route: RouteResult, workshop: Workshop): BenchResult {
-  const finishing = route.operations.filter((o) => o.kind === 'finish turn' || o.kind === 'bore');
+  const turned = route.operations.filter((o) => o.kind === 'finish turn' || o.kind === 'bore');
+  // A bore that was opened first comes to size with its last operation.
+  const finishing = turned.filter((o, i) => !turned.slice(i + 1).some((later) => later.features[0] === o.features[0]));
   const points = finishing.flatMap((operation) => pointFor(part, route, workshop, operation));
   return { stopPoints: points, findings: points.flatMap(findingsOf) };
 }
