@@ -50,7 +50,6 @@ describe('while long work is done', () => {
     await new Promise((resolve) => setTimeout(resolve, 50));
     expect((await titled('Saved meanwhile')).status).toBe(200);
     expect(isRestored()).toBe(false);
-    expect((await app.post('/api/restore', backup)).status).toBe(503);
     expect(await (await restore).json()).toMatchObject({ problems: [], kept: true });
     const { document } = await (await app.get('/api/jobs/plunger?only=document')).json();
     expect(document.title).toBe('Plunger of an orchard sprayer pump');
@@ -59,6 +58,12 @@ describe('while long work is done', () => {
     expect(old.column('SELECT title FROM job')).toContain('Saved meanwhile');
     old.close();
     expect(readdirSync(app.folder).filter((name) => name.includes('unfinished'))).toEqual([]);
+  });
+
+  test('a second backup to be restored is told to wait', async () => {
+    const backup = new Uint8Array(await (await app.get('/api/backup')).arrayBuffer());
+    const answers = await Promise.all([1, 2].map(() => app.post('/api/restore', backup)));
+    expect(answers.map((a) => a.status).toSorted()).toEqual([200, 503]);
   });
 
   test('a backup is made, and a job brought in, others save', async () => {
