@@ -1,4 +1,6 @@
 /** `route`: from bar to part, in full: stock, how it is held and why so, operations, times, what to lay out. */
+
+import { worstFirst } from '@sparewright/core/finding';
 import { withTriedRemedies } from '@sparewright/core/job/tried';
 import { assessFile } from '../assess-file.ts';
 import { type ExitCode, exitCodes } from '../exit-codes.ts';
@@ -53,7 +55,7 @@ export async function routeCommand(file: string, options: RouteOptions, terminal
     ...heading('Lay out before starting'),
     ...layOutLines(route, read.job, chosen.workshop, terminal),
     ...(route.findings.length > 0 ? heading('Findings of the route') : []),
-    ...findingLines(read.job, assessment, terminal, route.findings),
+    ...findingLines(read.job, assessment, terminal, worstFirst(route.findings)),
     ...heading('Next'),
     `  sparewright tables ${/\s/.test(file) ? `"${file}"` : file}`,
     ...(options.why ? [] : [`  sparewright route ${/\s/.test(file) ? `"${file}"` : file} --why`]),

@@ -9,20 +9,19 @@ import type { Draft } from './draft.ts';
 import { roughBending, singingBorne, usablePower } from './practice.ts';
 import type { CutNumbers } from './route-result.ts';
 
+/** What is left to do once no depth, feed or speed of this lathe keeps the limit. */
 const remedies: Record<Limit, readonly string[]> = {
   bending: [
     'Support the free end with the tailstock',
-    'Take less depth and more passes',
+    'Let no more stand out of the jaws than must',
     'Use a cutter with a smaller nose radius and a sharper edge',
-    'Leave more out of the jaws only where it must be',
   ],
   sings: [
     'Let less stand out of the jaws, or support the free end',
     'A smaller nose radius or a sharper edge',
-    'Slower, with a larger feed',
     'Ask what would help with this cut: every remedy is tried on the model of this lathe',
   ],
-  power: ['Slower speed or smaller feed', 'Less depth'],
+  power: ['More rake and a sharper edge', 'Saw or drill away the greater part first'],
   cutter: ['More passes', 'A stronger cutter'],
   chip: ['A sharper edge (stoned, not moulded)', 'A larger feed'],
   finish: ['A smaller feed or a larger nose radius', 'Finish with abrasive paper'],
