@@ -19,7 +19,7 @@ export function WaysToHold({ job, holdings }: { readonly job: Form; readonly hol
     setSaid('The planner chooses again how the work is held.');
   };
   return (
-    <details className="folded">
+    <details className="folded ways-held">
       <summary>Ways to hold the work: {takenWords(holdings)}</summary>
       {holdings.map(({ setup, ways }) => (
         <section key={setup} aria-label={`Ways to hold the work in setup ${setup}`}>
