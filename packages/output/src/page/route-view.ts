@@ -37,12 +37,15 @@ function holdingsView(id: string, number: number, route: RouteResult, settings: 
   const ways = own.map(({ how, taken: isTaken, cost, why, wish }) => ({
     how: presentProse(how, settings),
     taken: isTaken,
-    cost: `${presentTime(cost)} in time and risk${isTaken ? '' : againstTaken(cost - taken)}`,
+    cost: `${presentTime(cost)} in time and risk${isTaken ? '' : againstTaken(wholeMinutes(cost) - wholeMinutes(taken))}`,
     why: why.map((w) => presentProse(w, settings)),
     wish,
   }));
   return [{ setup: number, ways }];
 }
+
+/** As the costs are shown, so that their difference is that of the figures one reads. */
+const wholeMinutes = (time: Second): Second => 60 * Math.round(time / 60);
 
 function againstTaken(more: Second): string {
   if (Math.abs(more) < 60) return ', as much as the way taken';
